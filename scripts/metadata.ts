@@ -1,0 +1,26 @@
+/** Writes manifest/functions.json, the public interface of the functions, from their doc comments. */
+import { readFileSync, writeFileSync, readdirSync } from "node:fs";
+import { join } from "node:path";
+import { parseTree } from "custom-functions-metadata";
+
+const ROOT = join(__dirname, "..");
+export const METADATA_FILE = join(ROOT, "manifest", "functions.json");
+
+/** The metadata of every function as text, or an error that lists what the generator refuses. */
+export function metadataText(): string {
+  const folder = join(ROOT, "functions");
+  const functions = readdirSync(folder)
+    .filter((file) => file.endsWith(".ts"))
+    .sort()
+    .flatMap((file) => {
+      const parsed = parseTree(readFileSync(join(folder, file), "utf8"), file);
+      const errors = parsed.extras.flatMap((extra) => extra.errors);
+      if (errors.length > 0) throw new Error(`${file}: ${errors.join("; ")}`);
+      return parsed.functions;
+    });
+  return `${JSON.stringify({ functions }, null, 2)}\n`;
+}
+
+if (require.main === module) {
+  writeFileSync(METADATA_FILE, metadataText());
+}

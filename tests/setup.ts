@@ -1,0 +1,3 @@
+import { standInForHost } from "../functions/standIn";
+
+standInForHost();
