@@ -20,6 +20,7 @@ export function stripPatches(patch: Inches, width = USUAL.fabricWidth, squaring 
   requirePositive("width", width);
   requireNotNegative("squaring", squaring);
   const usable = width - squaring;
+  if (usable <= 0) throw new Problem("bad input", "squaring leaves nothing of the strip");
   if (!atMost(patch, usable)) throw tooWide(patch, usable);
   const patches = fits(patch, usable);
   step((show) => `${show.length(usable)} ÷ ${show.length(patch)}, rounded down: ${patches} a strip`);

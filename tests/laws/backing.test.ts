@@ -1,0 +1,61 @@
+import fc from "fast-check";
+import { backingWays, bestBacking } from "../../src/math/backing";
+import { atMost, TOLERANCE } from "../../src/math/rounding";
+import { inches } from "../../src/math/units";
+import { lengths } from "./arbitraries";
+
+const fabricWidth = fc.oneof(lengths(30, 60), lengths(100, 120));
+
+/** Panels and length by adding one panel after another, as on the floor of the workroom. */
+function laidOut(covered: number, cut: number, width: number, seam: number, repeat: number) {
+  let [panels, sewn, length] = [1, width, cut];
+  while (sewn < covered - TOLERANCE) {
+    panels += 1;
+    sewn += width - 2 * seam;
+    let start = 0;
+    while (start < cut - TOLERANCE) start += repeat === 0 ? cut : repeat;
+    length += start;
+  }
+  return { panels, length };
+}
+
+describe("backingWays", () => {
+  const options = fc.record({
+    fabricWidth,
+    margin: lengths(0, 8),
+    panelSeam: lengths(0, 1),
+    repeat: fc.oneof(fc.constant(inches(0)), lengths(2, 30)),
+  });
+
+  test("agrees with panels laid out one after another", () => {
+    fc.assert(
+      fc.property(lengths(10, 130), lengths(10, 130), options, (width, length, option) => {
+        const [along, across] = backingWays(width, length, option);
+        const [wide, long] = [width + 2 * option.margin, length + 2 * option.margin];
+        const { fabricWidth: cloth, panelSeam, repeat } = option;
+        for (const [way, covered, cut] of [
+          [along, wide, long],
+          [across, long, wide],
+        ] as const) {
+          const expected = laidOut(covered, cut, cloth, panelSeam, repeat);
+          expect(way.panels).toBe(expected.panels);
+          expect(way.length).toBeCloseTo(expected.length, 6);
+          expect(atMost(0, way.spareWidth)).toBe(true);
+          expect(atMost(way.length, way.amount)).toBe(true);
+        }
+      }),
+    );
+  });
+
+  test("the best is no more than either way, nor less than the area asks for", () => {
+    fc.assert(
+      fc.property(lengths(10, 130), lengths(10, 130), options, (width, length, option) => {
+        const ways = backingWays(width, length, option);
+        const best = bestBacking(ways);
+        for (const way of ways) expect(best.amount).toBeLessThanOrEqual(way.amount);
+        const area = (width + 2 * option.margin) * (length + 2 * option.margin);
+        expect(best.amount * option.fabricWidth).toBeGreaterThanOrEqual(area - 1e-6);
+      }),
+    );
+  });
+});
