@@ -14,7 +14,7 @@ describe.each(Object.entries(cases))("%s", (_, rows) => {
       expect(error.code).toBe(row.fails);
       expect(error.message).toContain(row.says);
     } else {
-      expectCell(run!(...row.cells), row.gives!, row.within ?? 1e-9);
+      expectCell(run!(...row.cells), row.gives, row.within ?? 1e-9);
     }
   });
 });
@@ -61,7 +61,8 @@ function failure(run: () => unknown): CellError {
   throw new Error("expected a cell error");
 }
 
-function expectCell(got: unknown, gives: Gives, within: number): void {
+function expectCell(got: unknown, gives: Gives | undefined, within: number): void {
+  if (gives === undefined) throw new Error("the row gives nothing to compare with");
   if (!Array.isArray(gives)) {
     expectValue(got, gives, within);
     return;
@@ -70,7 +71,7 @@ function expectCell(got: unknown, gives: Gives, within: number): void {
   gives.forEach((row, r) => {
     expect((got as unknown[][])[r]).toHaveLength(row.length);
     row.forEach((value, c) => {
-      if (value !== null) expectValue((got as unknown[][])[r]![c], value, within);
+      if (value !== null) expectValue((got as unknown[][])[r][c], value, within);
     });
   });
 }
