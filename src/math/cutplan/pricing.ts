@@ -1,0 +1,250 @@
+import { Column, Model, columnOf } from "./model";
+import { Work } from "./work";
+
+/** Part of the range of levels, halved again and again (a segment tree). */
+interface LevelRange {
+  readonly from: number;
+  readonly until: number;
+  /** spans alive on all of this range that no larger range holds */
+  readonly spans: number[];
+  readonly halves: [LevelRange, LevelRange] | undefined;
+}
+
+/** Values below this are nothing: a patch that is worth so little is left out. */
+const WORTHLESS = 1e-12;
+
+/**
+ * The best strip of every height at once, given what a patch of each kind is worth. This is exact, for every level:
+ * bounds rest on it.
+ *
+ * For one level it is a knapsack with bounded counts: patches into the width of the cloth. The levels share most of
+ * their patches, so the tables are built along a tree over the levels: a span of levels on which a kind keeps its width
+ * is entered once for each of the few ranges that make it up. A strip must hold a patch of its full height, so the last
+ * step adds the patches that open the level, at least one of them.
+ *
+ * All sums are exact when the values are multiples of a power of two and not too large.
+ */
+export class Pricing {
+  /** best value of a strip of each level, set by `price`; -Infinity where no strip is possible */
+  readonly best: Float64Array;
+  private readonly root: LevelRange;
+  private readonly tables: Float64Array[] = [];
+  private readonly window: Float64Array;
+  private readonly windowAt: Int32Array;
+  private readonly copy: Float64Array;
+  /** the spans entered on the way to the current level, and how many of each were taken for every width */
+  private readonly entered: number[] = [];
+  private readonly taken: Uint16Array[] = [];
+  private readonly openers: number[] = [];
+  private readonly withOpener: Float64Array;
+  private readonly beside: Float64Array;
+  private readonly besideTaken: Uint16Array;
+  private readonly openerTaken: Uint16Array[] = [];
+  private readonly firstOpener: Uint8Array[] = [];
+  private readonly counts: Int32Array;
+
+  constructor(
+    private readonly model: Model,
+    private readonly work: Work,
+  ) {
+    const size = model.room + 1;
+    this.best = new Float64Array(model.levelCount);
+    this.window = new Float64Array(size + 1);
+    this.windowAt = new Int32Array(size + 1);
+    this.copy = new Float64Array(size);
+    this.withOpener = new Float64Array(size);
+    this.beside = new Float64Array(size);
+    this.besideTaken = new Uint16Array(size);
+    this.counts = new Int32Array(model.kindCount);
+    this.root = rangeOf(0, model.levelCount);
+    model.spans.forEach((span, index) => enter(this.root, index, span.from + 1, span.until));
+  }
+
+  /**
+   * Finds the best strip of every level, and returns those worth more than `threshold` of their level.
+   *
+   * @param values what a patch of each kind is worth, not negative
+   * @param demand most patches of each kind in one strip
+   */
+  price(values: Float64Array, threshold: Float64Array, demand: Int32Array): Column[] {
+    const found: Column[] = [];
+    const visit = (range: LevelRange, table: Float64Array, depth: number, entered: number): void => {
+      let own = table;
+      for (const index of range.spans) {
+        const span = this.model.spans[index];
+        if (values[span.kind] <= WORTHLESS || demand[span.kind] === 0) continue;
+        if (own === table) {
+          own = this.table(++depth);
+          own.set(table);
+        }
+        this.add(own, this.takenBy(entered), span.width, values[span.kind], demand[span.kind]);
+        this.entered[entered++] = index;
+      }
+      if (range.halves) {
+        visit(range.halves[0], own, depth, entered);
+        visit(range.halves[1], own, depth, entered);
+      } else {
+        const level = range.from;
+        this.best[level] = this.bestWithOpener(own, level, values, demand);
+        if (this.best[level] > threshold[level]) found.push(this.readColumn(level, entered));
+      }
+    };
+    const empty = this.table(0);
+    empty.fill(0);
+    visit(this.root, empty, 0, 0);
+    return found;
+  }
+
+  /**
+   * The best filling of one strip of a level, at least one patch of kind `first` included.
+   *
+   * @param remaining most patches of each kind
+   */
+  fill(level: number, values: Float64Array, remaining: Int32Array, first: number): Column {
+    const { model } = this;
+    const table = this.table(0);
+    const room = model.room - model.widthIn(level, first);
+    let entered = 0;
+    table.fill(0);
+    for (let kind = 0; kind < model.kindCount; kind++) {
+      const width = model.widthIn(level, kind);
+      const most = kind === first ? remaining[kind] - 1 : remaining[kind];
+      if (width === 0 || width > room || most <= 0 || values[kind] <= 0) continue;
+      this.add(table, this.takenBy(entered), width, values[kind], most);
+      this.entered[entered++] = kind;
+    }
+    const counts = this.counts.fill(0);
+    let width = room;
+    for (let i = entered - 1; i >= 0; i--) {
+      const kind = this.entered[i];
+      counts[kind] = this.taken[i][width];
+      width -= counts[kind] * model.widthIn(level, kind);
+    }
+    counts[first]++;
+    return columnOf(level, counts);
+  }
+
+  /** Enters up to `most` patches into a knapsack table, in place; `taken` tells how many were used for each width. */
+  private add(table: Float64Array, taken: Uint16Array, width: number, value: number, most: number): void {
+    const room = this.model.room;
+    taken.fill(0, 0, Math.min(width, room + 1));
+    if (most * width + width > room) {
+      this.work.done += room;
+      for (let at = width; at <= room; at++) {
+        const sum = table[at - width] + value;
+        if (sum > table[at]) {
+          table[at] = sum;
+          taken[at] = taken[at - width] + 1;
+        } else taken[at] = 0;
+      }
+    } else if (most === 1) {
+      this.work.done += room;
+      for (let at = room; at >= width; at--) {
+        const sum = table[at - width] + value;
+        if (sum > table[at]) {
+          table[at] = sum;
+          taken[at] = 1;
+        } else taken[at] = 0;
+      }
+    } else {
+      this.work.done += 3 * room;
+      this.addBounded(table, taken, width, value, most);
+    }
+  }
+
+  /** For each remainder of the width, the best of the last `most` + 1 entries in a sliding window of falling values. */
+  private addBounded(table: Float64Array, taken: Uint16Array, width: number, value: number, most: number): void {
+    const { window, windowAt } = this;
+    const room = this.model.room;
+    for (let remainder = 0; remainder < width; remainder++) {
+      let head = 0;
+      let tail = 0;
+      for (let step = 0, at = remainder; at <= room; step++, at += width) {
+        const base = table[at] - step * value;
+        while (tail > head && window[tail - 1] < base) tail--;
+        window[tail] = base;
+        windowAt[tail++] = step;
+        if (windowAt[head] < step - most) head++;
+        table[at] = window[head] + step * value;
+        taken[at] = step - windowAt[head];
+      }
+    }
+  }
+
+  /** Best value of a strip that holds a patch of the level's full height, given the table of all other patches. */
+  private bestWithOpener(table: Float64Array, level: number, values: Float64Array, demand: Int32Array): number {
+    const room = this.model.room;
+    const { withOpener, beside, besideTaken, openers } = this;
+    withOpener.fill(-Infinity);
+    openers.length = 0;
+    for (const index of this.model.opening[level]) {
+      const { kind, width } = this.model.spans[index];
+      if (demand[kind] === 0) continue;
+      const value = values[kind];
+      const n = openers.length;
+      const taken = (this.openerTaken[n] ??= new Uint16Array(room + 1));
+      const isFirst = (this.firstOpener[n] ??= new Uint8Array(room + 1));
+      // This kind joins strips that an earlier opener has already opened ...
+      if (n > 0 && value > WORTHLESS) this.add(withOpener, taken, width, value, demand[kind]);
+      else taken.fill(0);
+      // ... or opens the strip itself.
+      beside.set(table);
+      if (demand[kind] > 1 && value > WORTHLESS) this.add(beside, besideTaken, width, value, demand[kind] - 1);
+      else besideTaken.fill(0);
+      isFirst.fill(0);
+      for (let at = room; at >= width; at--) {
+        const sum = beside[at - width] + value;
+        if (sum > withOpener[at]) {
+          withOpener[at] = sum;
+          taken[at] = besideTaken[at - width] + 1;
+          isFirst[at] = 1;
+        }
+      }
+      this.work.done += room;
+      openers.push(index);
+    }
+    return openers.length > 0 ? withOpener[room] : -Infinity;
+  }
+
+  private readColumn(level: number, entered: number): Column {
+    const counts = this.counts.fill(0);
+    let at = this.model.room;
+    for (let n = this.openers.length - 1; n >= 0; n--) {
+      const span = this.model.spans[this.openers[n]];
+      const taken = this.openerTaken[n][at];
+      const opened = this.firstOpener[n][at] === 1;
+      counts[span.kind] += taken;
+      at -= taken * span.width;
+      if (opened) break;
+    }
+    for (let i = entered - 1; i >= 0; i--) {
+      const span = this.model.spans[this.entered[i]];
+      const taken = this.taken[i][at];
+      counts[span.kind] += taken;
+      at -= taken * span.width;
+    }
+    return columnOf(level, counts);
+  }
+
+  private table(depth: number): Float64Array {
+    return (this.tables[depth] ??= new Float64Array(this.model.room + 1));
+  }
+
+  private takenBy(step: number): Uint16Array {
+    return (this.taken[step] ??= new Uint16Array(this.model.room + 1));
+  }
+}
+
+function rangeOf(from: number, until: number): LevelRange {
+  const middle = (from + until) >> 1;
+  const halves: [LevelRange, LevelRange] | undefined =
+    until - from > 1 ? [rangeOf(from, middle), rangeOf(middle, until)] : undefined;
+  return { from, until, spans: [], halves };
+}
+
+/** Enters a span of levels into the largest ranges that it covers. */
+function enter(range: LevelRange, index: number, from: number, until: number): void {
+  if (from >= until || until <= range.from || range.until <= from) return;
+  if (from <= range.from && range.until <= until) range.spans.push(index);
+  else range.halves?.forEach((half) => enter(half, index, from, until));
+}
