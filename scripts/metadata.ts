@@ -22,5 +22,10 @@ export function metadataText(): string {
 }
 
 if (require.main === module) {
-  writeFileSync(METADATA_FILE, metadataText());
+  if (!process.argv.includes("--check")) {
+    writeFileSync(METADATA_FILE, metadataText());
+  } else if (readFileSync(METADATA_FILE, "utf8") !== metadataText()) {
+    console.error("manifest/functions.json does not match the doc comments in functions/: run `npm run metadata`.");
+    process.exitCode = 1;
+  }
 }

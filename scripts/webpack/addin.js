@@ -1,0 +1,100 @@
+/**
+ * The add-in bundle in dist/addin: the functions, the pane page, the manifests and the icons, ready to be served over https.
+ * `npm run build` makes it for development; `npm run build -- --env store` makes the one that a store accepts.
+ */
+const { readdirSync, readFileSync } = require("node:fs");
+const { join } = require("node:path");
+const { zipSync } = require("fflate");
+const { require: requireTypeScript } = require("tsx/cjs/api");
+const { sources } = require("webpack");
+const addresses = require("./addresses.js");
+
+const ROOT = join(__dirname, "../..");
+const OFFICE = join(ROOT, "node_modules/@microsoft/office-js/dist");
+
+/** What office.js loads for the spreadsheet on each platform, in English. */
+const OFFICE_FILES =
+  /^(office|o15apptofilemappingtable|custom-functions-runtime|excel-(web-16\.00|mac-16\.00|win32-16\.01)(-core)?)\.js$/;
+
+/** Any fixed date: the same sources give the same archive. */
+const ARCHIVE_DATE = new Date("2020-01-01T12:00:00");
+
+module.exports = (env = {}) => ({
+  name: "addin",
+  context: ROOT,
+  entry: { functions: "./functions/register.ts", pane: "./src/pane/pane.ts" },
+  output: { path: join(ROOT, "dist/addin"), filename: "[name].js", clean: true },
+  target: ["web", "es2020"],
+  resolve: { extensions: [".ts", ".js"] },
+  module: {
+    rules: [
+      {
+        test: /\.ts$/,
+        loader: "ts-loader",
+        options: {
+          // `npm test` checks the types; the bundle only drops them.
+          transpileOnly: true,
+          compilerOptions: { noEmit: false, target: "ES2020" },
+        },
+      },
+    ],
+  },
+  performance: { hints: false },
+  plugins: [emitFiles(() => addinFiles(Boolean(env.store)))],
+});
+
+/** Every file of the bundle that is not a script: its path in dist/addin, and its content. */
+function addinFiles(forStore) {
+  const address = addresses.publicAddress();
+  const { catalogue } = requireTypeScript("../catalogue.ts", __filename);
+  const { panePage } = requireTypeScript("../../src/pane/page.ts", __filename);
+  const officeScript = forStore ? addresses.OFFICE_FROM_VENDOR : addresses.OFFICE_LOCAL;
+  const manifest = (file) => addresses.rewriteManifest(readFileSync(join(ROOT, "manifest", file), "utf8"), address);
+  const files = {
+    "pane.html": panePage(catalogue(), officeScript),
+    "pane.css": readFileSync(join(ROOT, "src/pane/pane.css")),
+    "about.html": readFileSync(join(ROOT, "src/pane/about.html")),
+    "functions.json": readFileSync(join(ROOT, "manifest/functions.json")),
+    "manifest.xml": manifest("manifest.xml"),
+    "manifest.json": manifest("manifest.json"),
+  };
+  for (const icon of readdirSync(join(ROOT, "manifest/icons")).filter((file) => file.endsWith(".png"))) {
+    files[`icons/${icon}`] = readFileSync(join(ROOT, "manifest/icons", icon));
+  }
+  files["unified.zip"] = unifiedArchive(files);
+  return forStore ? files : { ...files, ...officeFiles() };
+}
+
+/** The unified manifest is handed over as an archive of the manifest and its two icons. */
+function unifiedArchive(files) {
+  const names = ["manifest.json", "icons/color.png", "icons/outline.png"];
+  const content = Object.fromEntries(names.map((name) => [name, Buffer.from(files[name])]));
+  return Buffer.from(zipSync(content, { mtime: ARCHIVE_DATE }));
+}
+
+function officeFiles() {
+  const names = [
+    ...readdirSync(OFFICE).filter((file) => OFFICE_FILES.test(file)),
+    "en-us/office_strings.js",
+    "telemetry/oteljs.js",
+    "telemetry/oteljs_agave.js",
+  ];
+  return Object.fromEntries(names.map((name) => [`office/${name}`, readFileSync(join(OFFICE, name))]));
+}
+
+/** Adds files to the bundle that no script imports. */
+function emitFiles(filesOf) {
+  return {
+    apply(compiler) {
+      compiler.hooks.thisCompilation.tap("emitFiles", (compilation) => {
+        const stage = compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
+        compilation.hooks.processAssets.tap({ name: "emitFiles", stage }, () => {
+          for (const [name, content] of Object.entries(filesOf())) {
+            // Said to be minimized already, so that the vendor's files stay as they are.
+            compilation.emitAsset(name, new sources.RawSource(content), { minimized: true });
+          }
+        });
+      });
+    },
+  };
+}
