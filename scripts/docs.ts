@@ -3,6 +3,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import ts from "typescript";
 import { families, worksheetName } from "../functions";
+import { figures } from "../src/pictures/figures";
 import { cases } from "../tests/cases/index";
 import { metadataText } from "./metadata";
 import { familyPage, type FunctionMetadata, GENERATED } from "./reference/page";
@@ -30,7 +31,7 @@ export function referenceFiles(): Map<string, string> {
         functions: entries.filter((entry) => entry !== undefined),
         returns,
         cases: cases[family] ?? [],
-        figures: new Set(),
+        figures: new Set(figures.keys()),
       }),
     );
     const list = entries.map((entry) => {
@@ -40,6 +41,7 @@ export function referenceFiles(): Map<string, string> {
     index.push(`## ${title}\n\n${list.join("\n")}`);
   }
   files.set("README.md", ["# The functions", GENERATED, readingHelp, ...index].join("\n\n") + "\n");
+  for (const [id, draw] of figures) files.set(`figures/${id.toLowerCase()}.svg`, draw());
   return files;
 }
 
@@ -60,6 +62,6 @@ function readReturns(): Map<string, string> {
 }
 
 if (require.main === module) {
-  mkdirSync(REFERENCE_FOLDER, { recursive: true });
+  mkdirSync(join(REFERENCE_FOLDER, "figures"), { recursive: true });
   for (const [name, text] of referenceFiles()) writeFileSync(join(REFERENCE_FOLDER, name), text);
 }
