@@ -45,12 +45,13 @@ export function formula(id: string, cells: readonly unknown[]): string {
 }
 
 function argument(cell: unknown): string {
-  if (cell === null || cell === undefined) return "";
+  if (Array.isArray(cell)) {
+    const rows = cell as unknown[][];
+    return `{${rows.map((row) => row.map((one) => argument(one ?? "")).join(",")).join(";")}}`;
+  }
   if (typeof cell === "string") return `"${cell.replaceAll('"', '""')}"`;
   if (typeof cell === "boolean") return String(cell).toUpperCase();
-  if (!Array.isArray(cell)) return String(cell);
-  const rows = cell as unknown[][];
-  return `{${rows.map((row) => row.map((one) => argument(one ?? "")).join(",")).join(";")}}`;
+  return typeof cell === "number" ? String(cell) : "";
 }
 
 function functionEntry(metadata: FunctionMetadata, gives: string, rows: Case[]): FunctionEntry {
