@@ -6,7 +6,7 @@ import { CONVENTIONS, type Conventions } from "../src/math/conventions";
 import { dateSentence, parseLength } from "../src/math/length";
 import { Problem, requireCount } from "../src/math/problem";
 import { nearestCount } from "../src/math/rounding";
-import type { Show } from "../src/math/show";
+import { decimalText, percentText, type Show } from "../src/math/show";
 import { fabricUnit, fromInches, type Inches, inches, type System, toInches, type Unit } from "../src/math/units";
 import { assume, tellIn } from "../src/math/working";
 
@@ -147,6 +147,21 @@ export class Door {
       }
       return value;
     });
+  }
+
+  /**
+   * A rate: 0.45, or 45%. A bare number above `largest`, such as 45 for 4500 %, most likely lacks its percent sign: it is
+   * refused, not guessed at.
+   */
+  rate(name: string, cell: Cell, largest = 1): number {
+    const rate = this.number(name, cell);
+    if (rate > largest && !String(cell).includes("%")) {
+      throw new Problem(
+        "bad input",
+        `${name} ${rate} would be ${percentText(rate)}; for ${rate} percent write ${rate}% or ${decimalText(rate / 100, 6)}`,
+      );
+    }
+    return rate;
   }
 
   /** One of a few words. */

@@ -48,6 +48,11 @@ export function decimalText(value: number, decimals = 4): string {
   return text === "-0" ? "0" : text;
 }
 
+/** A rate as people say it: 0.45 gives `45 %`. */
+export function percentText(rate: number): string {
+  return `${decimalText(rate * 100, 2)} %`;
+}
+
 /** A length with its unit: `12 1/2 in`, `3.8536 in`, `31.75 cm`. Never rounds a ruler mark away. */
 function showLength(length: number, system: System): string {
   if (system === "cm") return `${decimalText(fromInches(length, "cm"))} cm`;
