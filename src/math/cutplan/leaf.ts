@@ -61,12 +61,10 @@ class Packer {
   }
 
   pack(): boolean {
-    const { search, remaining, counts } = this;
-    const { model, work } = search;
-    if (++this.nodes > this.limits.nodes || work.spent) {
-      this.gaveUp = true;
-      return false;
-    }
+    const { remaining, counts } = this;
+    const { model, work } = this.search;
+    this.nodes++;
+    if (this.isExhausted()) return false;
     work.done += 1500 + model.kindCount * 40;
     const first = this.order.find((kind) => remaining[kind] > 0);
     if (first === undefined) return true;
@@ -83,14 +81,17 @@ class Packer {
         this.used.pop();
         counts[level]++;
         column.kinds.forEach((kind, i) => (remaining[kind] += column.counts[i]));
-        if (this.nodes > this.limits.nodes || work.spent) {
-          this.gaveUp = true;
-          return false;
-        }
+        if (this.isExhausted()) return false;
       }
     }
     this.deadEnds.add(state);
     return false;
+  }
+
+  private isExhausted(): boolean {
+    const exhausted = this.nodes > this.limits.nodes || this.search.work.spent;
+    if (exhausted) this.gaveUp = true;
+    return exhausted;
   }
 
   /** Whether the widths alone leave hope: from each level up, patches against strips. */
@@ -118,8 +119,10 @@ class Packer {
     ];
     const counts = new Int32Array(model.kindCount);
     const found: { column: Column; value: number }[] = [];
+    let tried = 0;
     const choose = (index: number, room: number, value: number): void => {
       if (index === kinds.length) {
+        tried++;
         if (kinds.some((kind) => counts[kind] < remaining[kind] && model.widthIn(level, kind) <= room)) return;
         found.push({ column: columnOf(level, counts), value });
         return;
@@ -130,7 +133,7 @@ class Packer {
       for (let count = Math.min(remaining[kind], Math.floor(room / width)); count >= least; count--) {
         counts[kind] = count;
         choose(index + 1, room - count * width, value + count * worth[kind]);
-        if (found.length >= limits.fillings) {
+        if (found.length >= limits.fillings || tried > 20 * limits.fillings) {
           this.gaveUp = true;
           break;
         }
@@ -138,8 +141,7 @@ class Packer {
       counts[kind] = 0;
     };
     choose(0, model.room, 0);
-    work.done += found.length * 400;
+    work.done += found.length * 400 + tried * 20;
     return found.sort((a, b) => b.value - a.value).map(({ column }) => column);
   }
 }
-

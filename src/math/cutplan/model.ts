@@ -8,6 +8,12 @@ export interface Kind {
   readonly mayTurn: boolean;
 }
 
+/** A way to lay a patch: its side across the cloth, and its side along it. */
+export interface Placement {
+  readonly across: number;
+  readonly along: number;
+}
+
 /** A kind takes `width` of the strip in every strip of level `from` up to, but not including, level `until`. */
 export interface Span {
   readonly kind: number;
@@ -55,16 +61,19 @@ export class Model {
   /** common divisor of the strip heights: every length is a multiple of it */
   readonly heightStep: number;
   private readonly widths: Int32Array;
+  private readonly ways: readonly Placement[][];
 
   constructor(
     readonly clothWidth: number,
     readonly kinds: readonly Kind[],
     readonly trimming: boolean,
+    /** the highest strip that can be cut */
+    highest = Infinity,
   ) {
     this.kindCount = kinds.length;
     this.demand = Int32Array.from(kinds, (kind) => kind.count);
     this.area = Float64Array.from(kinds, (kind) => kind.width * kind.height);
-    const ways = kinds.map((kind) => placements(kind, clothWidth));
+    const ways = (this.ways = kinds.map((kind) => placements(kind, clothWidth, highest)));
     this.heights = [...new Set(ways.flat().map((way) => way.along))].sort((a, b) => a - b);
     this.levelCount = this.heights.length;
     this.heightStep = this.heights.reduce(commonDivisor, 0);
@@ -98,6 +107,12 @@ export class Model {
     return this.widths[level * this.kindCount + kind];
   }
 
+  /** How a kind lies in a strip of this level. */
+  placementIn(level: number, kind: number): Placement {
+    const fitting = this.ways[kind].filter(({ along }) => along <= this.heights[level]);
+    return fitting.reduce((narrowest, way) => (way.across < narrowest.across ? way : narrowest));
+  }
+
   private findSpans(): Span[] {
     const spans: Span[] = [];
     for (let kind = 0; kind < this.kindCount; kind++) {
@@ -114,16 +129,10 @@ export class Model {
 }
 
 /** The ways a kind can lie on the cloth. */
-export function placements(
-  kind: { width: number; height: number; mayTurn: boolean },
-  clothWidth: number,
-): { across: number; along: number }[] {
-  const ways: { across: number; along: number }[] = [];
-  if (kind.width <= clothWidth) ways.push({ across: kind.width, along: kind.height });
-  if (kind.mayTurn && kind.width !== kind.height && kind.height <= clothWidth) {
-    ways.push({ across: kind.height, along: kind.width });
-  }
-  return ways;
+function placements({ width, height, mayTurn }: Kind, clothWidth: number, highest: number): Placement[] {
+  const ways = [{ across: width, along: height }];
+  if (mayTurn && width !== height) ways.push({ across: height, along: width });
+  return ways.filter(({ across, along }) => across <= clothWidth && along <= highest);
 }
 
 /** A column from counts by kind. */

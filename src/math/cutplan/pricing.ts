@@ -1,4 +1,5 @@
 import { Column, Model, columnOf } from "./model";
+import { Pricer } from "./relaxation";
 import { Work } from "./work";
 
 /** Part of the range of levels, halved again and again (a segment tree). */
@@ -24,14 +25,13 @@ const WORTHLESS = 1e-12;
  *
  * All sums are exact when the values are multiples of a power of two and not too large.
  */
-export class Pricing {
+export class Pricing implements Pricer {
   /** best value of a strip of each level, set by `price`; -Infinity where no strip is possible */
   readonly best: Float64Array;
   private readonly root: LevelRange;
   private readonly tables: Float64Array[] = [];
   private readonly window: Float64Array;
   private readonly windowAt: Int32Array;
-  private readonly copy: Float64Array;
   /** the spans entered on the way to the current level, and how many of each were taken for every width */
   private readonly entered: number[] = [];
   private readonly taken: Uint16Array[] = [];
@@ -51,13 +51,12 @@ export class Pricing {
     this.best = new Float64Array(model.levelCount);
     this.window = new Float64Array(size + 1);
     this.windowAt = new Int32Array(size + 1);
-    this.copy = new Float64Array(size);
     this.withOpener = new Float64Array(size);
     this.beside = new Float64Array(size);
     this.besideTaken = new Uint16Array(size);
     this.counts = new Int32Array(model.kindCount);
     this.root = rangeOf(0, model.levelCount);
-    model.spans.forEach((span, index) => enter(this.root, index, span.from + 1, span.until));
+    model.spans.forEach((span, index) => { enter(this.root, index, span.from + 1, span.until); });
   }
 
   /**
@@ -246,5 +245,5 @@ function rangeOf(from: number, until: number): LevelRange {
 function enter(range: LevelRange, index: number, from: number, until: number): void {
   if (from >= until || until <= range.from || range.until <= from) return;
   if (from <= range.from && range.until <= until) range.spans.push(index);
-  else range.halves?.forEach((half) => enter(half, index, from, until));
+  else range.halves?.forEach((half) => { enter(half, index, from, until); });
 }

@@ -1,6 +1,6 @@
 import { Master, reducedLevelCosts } from "./master";
 import { Pool } from "./pool";
-import { Pricing } from "./pricing";
+import { Column } from "./model";
 import { Work } from "./work";
 
 /** Columns must save at least this much to be worth adding. */
@@ -13,6 +13,14 @@ const HIGHEST_PENALTY = 2e7;
 const EXACT_BITS = 52;
 /** Dual values that need a coarser grain than this give no bound. */
 const COARSEST_GRAIN = 1 / 64;
+
+/** Finds the best columns for given values; exactly, for bounds rest on it. */
+export interface Pricer {
+  /** best value of a column of each level, after `price` */
+  readonly best: Float64Array;
+  /** the best column of each level that is worth more than the level's threshold */
+  price(values: Float64Array, threshold: Float64Array, demand: Int32Array): Column[];
+}
 
 /** What is known about the plans of interest: the strips of such a plan cost at most `limit` in all. */
 export interface Reach {
@@ -53,7 +61,7 @@ export interface Stop {
 export function relax(
   master: Master,
   pool: Pool,
-  pricing: Pricing,
+  pricing: Pricer,
   work: Work,
   reach: Reach,
   stop: Stop | undefined,
@@ -88,7 +96,7 @@ class DualBound {
 
   constructor(
     private readonly master: Master,
-    private readonly pricing: Pricing,
+    private readonly pricing: Pricer,
     private readonly reach: Reach,
   ) {
     this.values = new Float64Array(master.kindCount);

@@ -25,11 +25,16 @@ export interface SolveOptions {
 }
 
 /** Plans strips for all patches: least length first, then fewest strips. */
-export function solve(model: Model, { budget, settledFrom = (length) => length, seed = 12345 }: SolveOptions): Solution {
+export function solve(
+  model: Model,
+  { budget, settledFrom = (length) => length, seed = 12345 }: SolveOptions,
+): Solution {
   const work = new Work(budget);
   const search = new Search(model, work, seed);
   startSearch(search);
-  const lengthBound = work.within(budget * 0.8, () => minimize(search, lengthGoal(search, settledFrom), areaBound(model)));
+  const lengthBound = work.within(budget * 0.8, () =>
+    minimize(search, lengthGoal(search, settledFrom), areaBound(model)),
+  );
   const stripBound = minimize(search, stripGoal(search), 1);
   return { plan: search.best, lengthBound, stripBound, work: work.done };
 }
@@ -96,7 +101,7 @@ function minimize(search: Search, goal: Goal, knownBound: number): number {
   if (ending !== "solved" || settled()) return Math.min(bound, goal.cutoff());
   roundSolution(search, goal, root, 12, bound);
   if (!settled()) {
-    work.within(work.left * 0.08, () => repairPlan(search, goal, dualWorth(search, root), bound, 2000, 250));
+    work.within(work.left * 0.08, () => { repairPlan(search, goal, dualWorth(search, root), bound, 2000, 250); });
   }
   if (!settled()) dive(search, goal, root, 0);
   if (settled()) return Math.min(bound, goal.cutoff());
