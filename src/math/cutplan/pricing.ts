@@ -56,7 +56,9 @@ export class Pricing implements Pricer {
     this.besideTaken = new Uint16Array(size);
     this.counts = new Int32Array(model.kindCount);
     this.root = rangeOf(0, model.levelCount);
-    model.spans.forEach((span, index) => { enter(this.root, index, span.from + 1, span.until); });
+    model.spans.forEach((span, index) => {
+      enter(this.root, index, span.from + 1, span.until);
+    });
   }
 
   /**
@@ -245,5 +247,8 @@ function rangeOf(from: number, until: number): LevelRange {
 function enter(range: LevelRange, index: number, from: number, until: number): void {
   if (from >= until || until <= range.from || range.until <= from) return;
   if (from <= range.from && range.until <= until) range.spans.push(index);
-  else range.halves?.forEach((half) => { enter(half, index, from, until); });
+  else
+    range.halves?.forEach((half) => {
+      enter(half, index, from, until);
+    });
 }

@@ -101,7 +101,9 @@ function minimize(search: Search, goal: Goal, knownBound: number): number {
   if (ending !== "solved" || settled()) return Math.min(bound, goal.cutoff());
   roundSolution(search, goal, root, 12, bound);
   if (!settled()) {
-    work.within(work.left * 0.08, () => { repairPlan(search, goal, dualWorth(search, root), bound, 2000, 250); });
+    work.within(work.left * 0.08, () => {
+      repairPlan(search, goal, dualWorth(search, root), bound, 2000, 250);
+    });
   }
   if (!settled()) dive(search, goal, root, 0);
   if (settled()) return Math.min(bound, goal.cutoff());
