@@ -11,6 +11,8 @@ export interface Conventions {
   readonly fabricWidth: Inches;
   /** Step between the marks of a ruler to which a cut size is rounded. Common practice. */
   readonly mark: Inches;
+  /** Patches of a block that is easy to cut finish on whole numbers of this. Half an inch, half a centimetre: common practice. */
+  readonly gridStep: Inches;
   /** Step in which a shop cuts fabric. Eighths or quarters of a yard (Ball & West, Household Arithmetic, 1920). */
   readonly shopStep: Inches;
   /** Extra backing and batting on each side, for a quilting frame. Common practice. */
@@ -21,28 +23,38 @@ export interface Conventions {
   readonly bindingStrip: Inches;
   /** Extra binding to join the two ends. Common practice. */
   readonly bindingTail: Inches;
+  /** How far a quilt hangs down at the side of a bed. Common practice; class handouts name 12 in. */
+  readonly drop: Inches;
+  /** How far three measurements of one quilt may differ before it counts as out of square. Common practice. */
+  readonly spread: Inches;
 }
 
 const US: Conventions = {
   seam: inches(1 / 4),
   fabricWidth: inches(42),
   mark: inches(1 / 8),
+  gridStep: inches(1 / 2),
   shopStep: toInches(1 / 8, "yd"),
   margin: inches(4),
   panelSeam: inches(1 / 2),
   bindingStrip: inches(2.5),
   bindingTail: inches(10),
+  drop: inches(12),
+  spread: inches(1 / 2),
 };
 
 const METRIC: Conventions = {
   seam: toInches(0.75, "cm"),
   fabricWidth: toInches(107, "cm"),
   mark: toInches(0.1, "cm"),
+  gridStep: toInches(0.5, "cm"),
   shopStep: toInches(0.1, "m"),
   margin: toInches(10, "cm"),
   panelSeam: toInches(1.5, "cm"),
   bindingStrip: toInches(6.5, "cm"),
   bindingTail: toInches(25, "cm"),
+  drop: toInches(30, "cm"),
+  spread: toInches(1, "cm"),
 };
 
 /** The assumptions of makers who work in inches and yards, or in centimetres and metres. */

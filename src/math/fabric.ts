@@ -3,6 +3,7 @@ import { USUAL } from "./conventions";
 import { type Inches } from "./units";
 import { Problem, requireNotNegative, requirePositive } from "./problem";
 import { roundUpTo } from "./rounding";
+import { decimalText } from "./show";
 import { step } from "./working";
 
 /**
@@ -19,8 +20,36 @@ export function fabric(length: Inches, shopStep = USUAL.shopStep): Inches {
   return amount;
 }
 
+/**
+ * Length to make, or to buy, so that it has the wanted length after washing: 90 in at 5 % is 94.7368 in, since the 5 % are
+ * lost of what is washed.
+ *
+ * @param length length wanted after washing, inches
+ * @param shrinkage part of the length before washing that is lost, such as 0.05
+ * @returns length before washing, inches, exact
+ * @throws Problem "bad input" where the shrinkage is not from 0 to below 1
+ */
+export function beforeWashing(length: Inches, shrinkage: number): Inches {
+  requireNotNegative("length", length);
+  requireNotNegative("shrinkage", shrinkage);
+  if (shrinkage >= 1) {
+    throw new Problem(
+      "bad input",
+      `shrinkage ${shrinkage}: write a percentage such as 5%, or a part of 1 such as 0.05`,
+    );
+  }
+  const before = (length / (1 - shrinkage)) as Inches;
+  step((show) => `${show.length(length)} ÷ (1 − ${decimalText(shrinkage)}) = ${show.length(before)}`);
+  return before;
+}
+
 /** Widths that are most likely half of a usual one: fabric lies folded on the bolt. */
 const FOLDED = { least: 20, most: 23 };
+
+/** Whether a width is half of a usual one: a fat quarter, or fabric measured folded. */
+export function isHalfWidth(width: Inches): boolean {
+  return width >= FOLDED.least && width <= FOLDED.most;
+}
 
 /**
  * Refuses a usable width that is none, or that was most likely measured on folded fabric.
@@ -29,7 +58,7 @@ const FOLDED = { least: 20, most: 23 };
  */
 export function requireFabricWidth(width: Inches): void {
   requirePositive("fabric width", width);
-  if (width >= FOLDED.least && width <= FOLDED.most) {
+  if (isHalfWidth(width)) {
     throw new Problem(
       "bad input",
       (show) =>
