@@ -1,0 +1,34 @@
+/** Two spreadsheet programs that are none of ours, each asked to work out a sheet of formulas. */
+import { spawnSync } from "node:child_process";
+import { join } from "node:path";
+
+/** What stands in a cell: a formula with its equals sign, a value, or nothing. */
+export type Input = string | number | boolean | null;
+
+/** What the cell shows: an error is its text, such as "#N/A"; an empty cell is empty text. */
+export type Shown = string | number;
+
+/** Works out a sheet in @ironcalc/wasm. */
+export function recalculate(rows: Input[][]): Shown[][] {
+  const inputs = rows.map((row) => row.map(typed));
+  const run = spawnSync(process.execPath, [join(__dirname, "ironcalc.mjs")], {
+    input: JSON.stringify(inputs),
+    encoding: "utf8",
+    maxBuffer: 2 ** 28,
+  });
+  if (run.status !== 0) throw new Error(run.stderr);
+  return JSON.parse(run.stdout) as Shown[][];
+}
+
+/** As a maker would type it, with the apostrophe that keeps text from becoming a number or a date. */
+function typed(input: Input): string {
+  if (input === null) return "";
+  if (typeof input === "boolean") return String(input).toUpperCase();
+  if (typeof input === "number") return String(input);
+  return input.startsWith("=") ? input : `'${input}`;
+}
+
+/** Whether a cell shows an error. */
+export function isError(shown: Shown | undefined): boolean {
+  return typeof shown === "string" && /^#[A-Z0-9/!?]+/.test(shown);
+}
