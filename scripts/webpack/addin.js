@@ -8,6 +8,7 @@ const { zipSync } = require("fflate");
 const { require: requireTypeScript } = require("tsx/cjs/api");
 const { sources } = require("webpack");
 const addresses = require("./addresses.js");
+const { typescriptRule } = require("./typescript.js");
 
 const ROOT = join(__dirname, "../..");
 const OFFICE = join(ROOT, "node_modules/@microsoft/office-js/dist");
@@ -24,21 +25,9 @@ module.exports = (env = {}) => ({
   context: ROOT,
   entry: { functions: "./functions/register.ts", pane: "./src/pane/pane.ts" },
   output: { path: join(ROOT, "dist/addin"), filename: "[name].js", clean: true },
-  target: ["web", "es2020"],
+  target: ["web", "es2022"],
   resolve: { extensions: [".ts", ".js"] },
-  module: {
-    rules: [
-      {
-        test: /\.ts$/,
-        loader: "ts-loader",
-        options: {
-          // `npm test` checks the types; the bundle only drops them.
-          transpileOnly: true,
-          compilerOptions: { noEmit: false, target: "ES2020" },
-        },
-      },
-    ],
-  },
+  module: { rules: [typescriptRule] },
   performance: { hints: false },
   plugins: [emitFiles(() => addinFiles(Boolean(env.store)))],
 });

@@ -20,7 +20,7 @@ describe("dist/addin/functions.js", () => {
 
   test("needs nothing but the language and CustomFunctions: no page, no network, no clock", () => {
     const unknown = new Linter().verify(script, {
-      languageOptions: { ecmaVersion: 2020, sourceType: "script", globals: { CustomFunctions: "readonly" } },
+      languageOptions: { ecmaVersion: 2022, sourceType: "script", globals: { CustomFunctions: "readonly" } },
       linterOptions: { reportUnusedDisableDirectives: "off" },
       rules: { "no-undef": "error", "no-restricted-globals": ["error", "Date", "globalThis", "eval"] },
     });
