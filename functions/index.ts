@@ -1,9 +1,21 @@
 /** The families of worksheet functions: walked by registration, the practice sheet, tests and docs. */
 import * as backing from "./backing";
+import * as batting from "./batting";
+import * as binding from "./binding";
 import * as borders from "./borders";
+import * as checks from "./checks";
+import * as costing from "./costing";
 import * as length from "./length";
+import * as plans from "./plans";
+import * as panels from "./panels";
 import * as patches from "./patches";
+import * as sewn from "./sewn";
+import * as settings from "./settings";
+import * as shapes from "./shapes";
 import * as strips from "./strips";
+import * as thread from "./thread";
+import * as tubes from "./tubes";
+import * as yardage from "./yardage";
 
 /** A worksheet function as the host calls it. */
 export type WorksheetFunction = (...cells: any[]) => any;
@@ -12,9 +24,21 @@ export type WorksheetFunction = (...cells: any[]) => any;
 export const families: Record<string, Record<string, WorksheetFunction>> = {
   length,
   patches,
+  shapes,
+  sewn,
   strips,
+  tubes,
+  yardage,
+  plans,
+  panels,
+  settings,
   borders,
   backing,
+  batting,
+  binding,
+  costing,
+  thread,
+  checks,
 };
 
 /** The name under which a function is registered: cutHalfSquare is CUTHALFSQUARE. */

@@ -58,7 +58,7 @@ function checkHolds(list: CutList, row: number, size: PanelSize, { show = String
   const holds = (across: number, along: number) => across <= size.width && along <= size.height;
   if (holds(width, height) || (mayTurn && holds(height, width))) return;
   throw new Problem(
-    "bad input",
+    "no answer",
     `${nameOf(list[row], row)}: ${show(width)} by ${show(height)} does not fit a panel of ` +
       `${show(size.width)} by ${show(size.height)}`,
   );

@@ -47,7 +47,7 @@ export function partsOf(list: CutList, cloth: Cloth): Parts {
 
 /** Refuses a list that makes no sense whatever the cloth. */
 export function checkPatches(list: CutList): void {
-  if (list.length === 0) throw bad("the cutting list is empty");
+  if (list.length === 0) throw bad("the list is empty");
   if (list.length > MOST_ROWS) {
     throw bad(`row ${MOST_ROWS + 1}: a cutting list has at most ${MOST_ROWS} rows, this one has ${list.length}`);
   }
@@ -57,7 +57,7 @@ export function checkPatches(list: CutList): void {
     patches += patch.count;
     if (patches > MOST_PATCHES) throw bad(`${nameOf(patch, row)}: more than ${MOST_PATCHES} patches in one plan`);
   });
-  if (patches === 0) throw bad("the cutting list counts no patches");
+  if (patches === 0) throw bad("the list counts no patches");
 }
 
 function dimensionsOf({ width, height, count, mayTurn }: Patch): Kind {
@@ -87,9 +87,11 @@ function checkFits(patch: Patch, row: number, cloth: Cloth): void {
   const name = nameOf(patch, row);
   const tooWide = `${show(patch.width)} is wider than the ${show(cloth.width)} of usable cloth`;
   if (patch.height > cloth.width) {
-    throw bad(`${name}: ${tooWide}, and so is ${show(patch.height)} the other way; write "join" to sew it from strips`);
+    throw noAnswer(
+      `${name}: ${tooWide}, and so is ${show(patch.height)} the other way; write "join" to sew it from strips`,
+    );
   }
-  throw bad(
+  throw noAnswer(
     `${name}: ${tooWide}; write "join" to sew it together from strips, or "along" to cut it along the length of the cloth`,
   );
 }
@@ -99,7 +101,7 @@ function cutAlong(patch: Patch, row: number, cloth: Cloth): Part {
   const { label, width, height, count } = patch;
   if (height > cloth.width) {
     const show = cloth.show ?? String;
-    throw bad(
+    throw noAnswer(
       `${nameOf(patch, row)}: cut along the length it is ${show(height)} across, wider than the ${show(cloth.width)} ` +
         `of usable cloth; write "join" to sew it from strips`,
     );
@@ -132,6 +134,10 @@ function joinedParts(patch: Patch, { row, label, strips, rest }: Join, cloth: Cl
 /** A row in a sentence. */
 export function nameOf(patch: Patch, row: number): string {
   return patch.label === "" ? `row ${row + 1}` : `row ${row + 1} (${patch.label})`;
+}
+
+function noAnswer(sentence: string): Problem {
+  return new Problem("no answer", sentence);
 }
 
 function bad(sentence: string): Problem {

@@ -1,0 +1,77 @@
+/** Panels of one size, such as fat quarters, and bolts of several lengths. */
+import * as panels from "../src/math/panels";
+import { Problem } from "../src/math/problem";
+import { inches } from "../src/math/units";
+import { readList } from "./cutLists";
+import { answer, type Cell, type Door, filledRows, isEmpty, type Value } from "./cells";
+
+/**
+ * Fewest panels of one size, such as fat quarters, that a list of patches can be cut from, in strips either way round.
+ * @customfunction PANELSNEEDED
+ * @param list Rows of label, width, height, count and, if need be, grain: "any" or "upright".
+ * @param panelWidth Usable width of a panel, such as 21 for a fat quarter.
+ * @param panelHeight Usable height of a panel, along the selvage, such as 17 1/2 for a fat quarter.
+ * @param [trimming] TRUE (usual): a patch may come from a higher strip and be trimmed. FALSE: never.
+ * @param [units] "in" (usual) or "cm".
+ * @returns Panels needed.
+ */
+export function panelsNeeded(list: any[][], panelWidth: any, panelHeight: any, trimming?: any, units?: any): any {
+  return answer(units, (door) => {
+    const options = { trimming: door.flag("trimming", trimming, true), system: door.system };
+    const width = door.length("panel width", panelWidth);
+    const height = door.length("panel height", panelHeight);
+    return panels.panelsNeeded(readList(door, list), width, height, options).panels;
+  });
+}
+
+/**
+ * Which lengths to cut from which bolts: fewest bolts, then least left over.
+ * @customfunction BOLTPLAN
+ * @param list Rows of label, length, count: lengths to cut, in yards (meters).
+ * @param bolts Bolts at hand: one column of lengths, or rows of label, length and count; in yards (meters).
+ * @param [generosity] Length that the shop cuts beyond each cut, in inches (centimeters); 0 (usual).
+ * @param [units] "in" (usual) or "cm"; bare lengths of fabric are yards or meters.
+ * @returns Table: bolt, its length, what to cut from it, what is left; the last row sums up.
+ */
+export function boltPlan(list: any[][], bolts: any[][], generosity?: any, units?: any): any[][] {
+  return answer(units, (door) => {
+    const { plan, mark } = panels.boltPlan(
+      readLengths(door, "cuts", list),
+      readLengths(door, "bolts", bolts),
+      door.lengthOrZero("generosity", generosity, inches(0)),
+      door.system,
+    );
+    const fabric = (marks: number) => door.showsFabric(marks * mark);
+    const proof = plan.proved ? "fewest bolts proved" : `no plan takes fewer than ${plan.boltBound}`;
+    return [
+      ["bolt", "length", "cut from it", "left"],
+      ...plan.bolts.map((bolt): Value[] => [
+        bolt.label,
+        fabric(bolt.length),
+        bolt.cuts.map((cut) => `${cut.count} × ${cut.label}`).join(", "),
+        fabric(bolt.left),
+      ]),
+      ["total", plan.boltCount, proof, fabric(plan.left)],
+    ];
+  });
+}
+
+/** Rows of label, length, count; or of lengths alone, one each. Rows without a length are passed over. */
+function readLengths(door: Door, name: string, range: Cell): panels.CountedLength[] {
+  return filledRows(range).flatMap(({ number, cells }) => {
+    const row = `${name}, row ${number}`;
+    if (cells.length !== 1 && cells.length !== 3) {
+      throw new Problem(
+        "bad input",
+        `${name} needs the columns label, length and count${name === "bolts" ? ", or lengths alone" : ""}`,
+      );
+    }
+    const [label, length, count] = cells.length === 1 ? [`bolt ${number}`, cells[0], 1] : cells;
+    if (isEmpty(length)) return [];
+    const counted = door.count(`${row}: count`, count);
+    if (counted === 0) return [];
+    return [
+      { label: door.text(`${row}: label`, label, row), length: door.fabric(`${row}: length`, length), count: counted },
+    ];
+  });
+}

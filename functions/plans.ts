@@ -1,0 +1,94 @@
+/** Cut plans: which strips to cut, what to cut from each, and how much fabric that takes. */
+import * as plans from "../src/math/plans";
+import { inches } from "../src/math/units";
+import { answer, type Cell, type Door } from "./cells";
+import { planTable } from "./planTable";
+import { readList } from "./cutLists";
+
+/**
+ * Cutting plan of least length for a list of patches: strips across the fabric in cutting order, and what to cut from each.
+ * Every strip runs from selvage to selvage. The last row tells the length, what is left over and whether less is possible.
+ * @customfunction PLAN
+ * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
+ * @param [width] Usable width of the fabric, selvages cut off: 42 in (usual) or 107 cm.
+ * @param [squaring] Length lost once where the end of the fabric is squared; 0 (usual).
+ * @param [trimming] TRUE (usual): a patch may come from a higher strip and be trimmed. FALSE: never.
+ * @param [units] "in" (usual) or "cm".
+ * @returns Table: strip height, strips, what to cut from each strip, length left at its end.
+ */
+export function plan(list: any[][], width?: any, squaring?: any, trimming?: any, units?: any): any[][] {
+  return answer(units, (door) => planTable(door, readPlan(door, list, width, squaring, trimming)));
+}
+
+/**
+ * Amount of fabric to buy for a list of patches, by the cutting plan of least length.
+ * @customfunction PLANFABRIC
+ * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
+ * @param [width] Usable width of the fabric, selvages cut off: 42 in (usual) or 107 cm.
+ * @param [squaring] Length lost once where the end of the fabric is squared; 0 (usual).
+ * @param [trimming] TRUE (usual): a patch may come from a higher strip and be trimmed. FALSE: never.
+ * @param [step] Step in which the shop cuts: 1/8 yard (usual), 1/4, 1/3, 1/2 or 1; 0.1 meter (usual).
+ * @param [units] "in" (usual) or "cm"; the amount comes back in yards or meters.
+ * @returns Amount to buy in yards (or meters).
+ */
+export function planFabric(list: any[][], width?: any, squaring?: any, trimming?: any, step?: any, units?: any): any {
+  return answer(units, (door) =>
+    door.showsFabric(plans.planFabric(readPlan(door, list, width, squaring, trimming), door.shopStep(step))),
+  );
+}
+
+/**
+ * Strips to cut for a list of patches, by the cutting plan of least length.
+ * @customfunction PLANSTRIPS
+ * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
+ * @param [width] Usable width of the fabric, selvages cut off: 42 in (usual) or 107 cm.
+ * @param [squaring] Length lost once where the end of the fabric is squared; 0 (usual).
+ * @param [trimming] TRUE (usual): a patch may come from a higher strip and be trimmed. FALSE: never.
+ * @param [units] "in" (usual) or "cm".
+ * @returns Strips across the fabric, of all heights together.
+ */
+export function planStrips(list: any[][], width?: any, squaring?: any, trimming?: any, units?: any): any {
+  return answer(units, (door) => readPlan(door, list, width, squaring, trimming).cuts.stripCount);
+}
+
+/**
+ * Exact length of fabric that a list of patches takes, by the cutting plan of least length; squaring included.
+ * @customfunction PLANLENGTH
+ * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
+ * @param [width] Usable width of the fabric, selvages cut off: 42 in (usual) or 107 cm.
+ * @param [squaring] Length lost once where the end of the fabric is squared; 0 (usual).
+ * @param [trimming] TRUE (usual): a patch may come from a higher strip and be trimmed. FALSE: never.
+ * @param [units] "in" (usual) or "cm".
+ * @returns Length in inches (or centimeters).
+ */
+export function planLength(list: any[][], width?: any, squaring?: any, trimming?: any, units?: any): any {
+  return answer(units, (door) => door.showsLength(readPlan(door, list, width, squaring, trimming).length));
+}
+
+/**
+ * Length that the cutting plan of a list leaves of an amount already bought; negative where the fabric is short.
+ * @customfunction PLANSPARE
+ * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
+ * @param amount Fabric at hand: a bare number is yards (meters); text such as "54 in" carries its own unit.
+ * @param [width] Usable width of the fabric, selvages cut off: 42 in (usual) or 107 cm.
+ * @param [squaring] Length lost once where the end of the fabric is squared; 0 (usual).
+ * @param [trimming] TRUE (usual): a patch may come from a higher strip and be trimmed. FALSE: never.
+ * @param [units] "in" (usual) or "cm".
+ * @returns Length left in inches (or centimeters); below 0 what is missing.
+ */
+export function planSpare(list: any[][], amount: any, width?: any, squaring?: any, trimming?: any, units?: any): any {
+  return answer(units, (door) => {
+    const bought = door.fabric("amount", amount);
+    return door.showsLength(plans.planSpare(readPlan(door, list, width, squaring, trimming), bought));
+  });
+}
+
+function readPlan(door: Door, list: Cell, width: Cell, squaring: Cell, trimming: Cell): plans.Plan {
+  return plans.plan(readList(door, list), {
+    fabricWidth: door.length("width", width, door.conventions.fabricWidth),
+    squaring: door.lengthOrZero("squaring", squaring, inches(0)),
+    trimming: door.flag("trimming", trimming, true),
+    seam: door.conventions.seam,
+    system: door.system,
+  });
+}

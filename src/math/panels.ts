@@ -1,0 +1,77 @@
+/** Panels of one size, such as fat quarters, and bolts of several lengths. */
+import { type BoltPlan, planBolts, planPanels } from "./cutplan";
+import { coarsestMark, type ListedPatch, lying } from "./plans";
+import { Problem } from "./problem";
+import { covers, fits } from "./rounding";
+import { showing } from "./show";
+import { type Inches, inches, type System } from "./units";
+import { step } from "./working";
+
+export interface PanelOptions {
+  /** whether a patch may be cut from a higher strip and trimmed */
+  trimming?: boolean;
+  system?: System;
+}
+
+/**
+ * The fewest equal panels that a list can be cut from. Each panel is cut in strips, across it or along it.
+ *
+ * @param list patches; none may ask to be joined or cut along the length, which panels have no room for
+ * @param width width of a panel, inches
+ * @param height height of a panel, along the selvage, inches
+ * @returns panels needed, and the count that no plan goes below
+ * @throws Problem naming the row that no panel holds
+ */
+export function panelsNeeded(
+  list: readonly ListedPatch[],
+  width: Inches,
+  height: Inches,
+  { trimming = true, system = "in" }: PanelOptions = {},
+): { panels: number; least: number } {
+  const mark = coarsestMark(list, system);
+  const found = planPanels(
+    list.map((patch, index) => {
+      if (patch.grain === "join" || patch.grain === "along") {
+        throw new Problem("bad input", `row ${index + 1}: “${patch.grain}” is for lengths of fabric, not for panels`);
+      }
+      return { ...patch, width: covers(mark, patch.width), height: covers(mark, patch.height), ...lying(patch.grain) };
+    }),
+    { width: fits(mark, width), height: fits(mark, height) },
+    { trimming, show: (length) => showing(system).length(length * mark) },
+  );
+  step(() => `${found.panelCount} panels; no plan takes fewer than ${found.panelBound}`);
+  return { panels: found.panelCount, least: found.panelBound };
+}
+
+/** A length to cut from a bolt, or a bolt at hand; lengths in inches. */
+export interface CountedLength {
+  label: string;
+  length: Inches;
+  count: number;
+}
+
+/** Lengths on bolts are counted in sixteenths of an inch, or in millimeters. */
+const BOLT_MARK: Readonly<Record<System, number>> = { in: 1 / 16, cm: 1 / 25.4 };
+
+/**
+ * Which lengths to cut from which bolts: fewest bolts, then least left over.
+ *
+ * @param cuts lengths to cut, inches
+ * @param bolts bolts at hand, inches
+ * @param generosity what the shop cuts beyond each length, inches
+ * @throws Problem "no answer" where the bolts do not hold the cuts
+ */
+export function boltPlan(
+  cuts: readonly CountedLength[],
+  bolts: readonly CountedLength[],
+  generosity = inches(0),
+  system: System = "in",
+): { plan: BoltPlan; mark: number } {
+  const mark = BOLT_MARK[system];
+  const plan = planBolts(
+    cuts.map((cut) => ({ ...cut, length: covers(mark, cut.length + generosity) })),
+    bolts.map((bolt) => ({ ...bolt, length: fits(mark, bolt.length) })),
+  );
+  step((show) => `${plan.boltCount} bolts, ${show.fabric(plan.left * mark)} left over`);
+  return { plan, mark };
+}
