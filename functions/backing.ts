@@ -1,10 +1,14 @@
 /** Backing: panels of fabric under the quilt. */
 import { backingWays, bestBacking, type BackingWay, PRINTS } from "../src/math/backing";
+import { showing } from "../src/math/show";
 import { inches } from "../src/math/units";
 import { answer, type Cell, type Door, type Value } from "./cells";
 
 /**
  * Both ways to piece a backing: seams up and down, and seams across; with the best marked.
+ *
+ * Where the fabric is at most 8 in too narrow to save a panel, or the seam, the note says by how much: a smaller margin may
+ * do. To match a print, each panel starts a whole number of repeats after the one before it.
  * @customfunction BACKINGPLAN
  * @param width Finished width of the quilt.
  * @param length Finished length of the quilt.
@@ -12,7 +16,7 @@ import { answer, type Cell, type Door, type Value } from "./cells";
  * @param [margin] Extra on each of the four sides: 4 in (usual) or 10 cm. Type 0 for none.
  * @param [panelSeam] Seam allowance between panels: 1/2 in (usual) or 1.5 cm. Type 0 for none.
  * @param [print] "any" (usual) or "upright" for a print that must run along the length of the quilt.
- * @param [repeat] Length after which the print repeats, where panels are to match; 0 (usual) for none.
+ * @param [repeat] Length after which the print repeats along the fabric, where panels are to match; 0 (usual) for none.
  * @param [step] Step in which the shop cuts: 1/8 yard (usual), 1/4, 1/3, 1/2 or 1; 0.1 meter (usual).
  * @param [units] "in" (usual) or "cm"; amounts come back in yards or meters.
  * @param [squaring] Length lost once where the end of the fabric is squared; 0 (usual).
@@ -42,6 +46,8 @@ export function backingPlan(
 
 /**
  * Amount of fabric to buy for a backing, the way that takes least.
+ *
+ * To match a print, each panel starts a whole number of repeats after the one before it. BACKINGPLAN shows both ways.
  * @customfunction BACKINGFABRIC
  * @param width Finished width of the quilt.
  * @param length Finished length of the quilt.
@@ -49,7 +55,7 @@ export function backingPlan(
  * @param [margin] Extra on each of the four sides: 4 in (usual) or 10 cm. Type 0 for none.
  * @param [panelSeam] Seam allowance between panels: 1/2 in (usual) or 1.5 cm. Type 0 for none.
  * @param [print] "any" (usual) or "upright" for a print that must run along the length of the quilt.
- * @param [repeat] Length after which the print repeats, where panels are to match; 0 (usual) for none.
+ * @param [repeat] Length after which the print repeats along the fabric, where panels are to match; 0 (usual) for none.
  * @param [step] Step in which the shop cuts: 1/8 yard (usual), 1/4, 1/3, 1/2 or 1; 0.1 meter (usual).
  * @param [units] "in" (usual) or "cm"; the amount comes back in yards or meters.
  * @param [squaring] Length lost once where the end of the fabric is squared; 0 (usual).
@@ -82,7 +88,7 @@ export function backingFabric(
  * @param [margin] Extra on each of the four sides: 4 in (usual) or 10 cm. Type 0 for none.
  * @param [panelSeam] Seam allowance between panels: 1/2 in (usual) or 1.5 cm. Type 0 for none.
  * @param [print] "any" (usual) or "upright" for a print that must run along the length of the quilt.
- * @param [repeat] Length after which the print repeats, where panels are to match; 0 (usual) for none.
+ * @param [repeat] Length after which the print repeats along the fabric, where panels are to match; 0 (usual) for none.
  * @param [step] Step in which the shop cuts: 1/8 yard (usual), 1/4, 1/3, 1/2 or 1; 0.1 meter (usual).
  * @param [units] "in" (usual) or "cm".
  * @param [squaring] Length lost once where the end of the fabric is squared; 0 (usual).
@@ -129,6 +135,16 @@ function wayRow(door: Door, way: BackingWay, best: boolean): Value[] {
     door.showsFabric(way.amount),
     door.showsLength(way.spareWidth),
     door.showsLength(way.amount - way.length),
-    way.refused === "upright print" ? "turns an upright print" : best ? "best" : "",
+    note(door, way, best),
   ];
+}
+
+function note(door: Door, way: BackingWay, best: boolean): string {
+  if (way.refused !== undefined) return "turns an upright print";
+  const remarks = best ? ["best"] : [];
+  if (way.tooNarrow !== undefined) {
+    const aim = way.panels === 2 ? "to go without a seam" : `for ${way.panels - 1} panels`;
+    remarks.push(`${showing(door.system).length(way.tooNarrow)} too narrow ${aim}`);
+  }
+  return remarks.join("; ");
 }

@@ -6,7 +6,7 @@ import { families, worksheetName } from "../functions";
 import { figures } from "../src/pictures/figures";
 import { cases } from "../tests/cases/index";
 import { metadataText } from "./metadata";
-import { familyPage, type FunctionMetadata, GENERATED } from "./reference/page";
+import { type Comment, familyPage, type FunctionMetadata, GENERATED } from "./reference/page";
 import { readingHelp } from "./reference/readingHelp";
 
 const ROOT = join(__dirname, "..");
@@ -17,26 +17,26 @@ export function referenceFiles(): Map<string, string> {
   const metadata = new Map(
     (JSON.parse(metadataText()) as { functions: FunctionMetadata[] }).functions.map((entry) => [entry.id, entry]),
   );
-  const returns = readReturns();
+  const comments = readComments();
   const files = new Map<string, string>();
   const index: string[] = [];
   for (const [family, functions] of Object.entries(families)) {
     const entries = Object.keys(functions).map((name) => metadata.get(worksheetName(name)));
-    const title = family[0]!.toUpperCase() + family.slice(1);
+    const title = family[0].toUpperCase() + family.slice(1);
     files.set(
       `${family}.md`,
       familyPage({
         family,
         title,
         functions: entries.filter((entry) => entry !== undefined),
-        returns,
+        comments,
         cases: cases[family] ?? [],
         figures: new Set(figures.keys()),
       }),
     );
     const list = entries.map((entry) => {
       const { id, description } = entry!;
-      return `- [${id}](${family}.md#${id.toLowerCase()}): ${description.split(". ")[0]!.replace(/\.$/, "")}`;
+      return `- [${id}](${family}.md#${id.toLowerCase()}): ${description.split(". ")[0].replace(/\.$/, "")}`;
     });
     index.push(`## ${title}\n\n${list.join("\n")}`);
   }
@@ -45,20 +45,22 @@ export function referenceFiles(): Map<string, string> {
   return files;
 }
 
-/** The `@returns` text of every worksheet function, which the metadata leaves out. */
-function readReturns(): Map<string, string> {
-  const returns = new Map<string, string>();
+/** What the doc comment of every worksheet function says beyond the metadata. */
+function readComments(): Map<string, Comment> {
+  const comments = new Map<string, Comment>();
   const folder = join(ROOT, "functions");
   for (const file of readdirSync(folder).filter((name) => name.endsWith(".ts"))) {
     const source = ts.createSourceFile(file, readFileSync(join(folder, file), "utf8"), ts.ScriptTarget.Latest, true);
     source.forEachChild((node) => {
       if (!ts.isFunctionDeclaration(node) || node.name === undefined) return;
-      const tag = ts.getJSDocReturnTag(node);
-      const text = ts.getTextOfJSDocComment(tag?.comment);
-      if (text) returns.set(worksheetName(node.name.text), text.replace(/\s+/g, " "));
+      const comment = ts.getJSDocCommentsAndTags(node).at(0)?.comment;
+      const [, ...rules] = (ts.getTextOfJSDocComment(comment) ?? "").split(/\n\s*\n/);
+      const returns = ts.getTextOfJSDocComment(ts.getJSDocReturnTag(node)?.comment) ?? "";
+      const oneLine = (text: string) => text.replace(/\s+/g, " ").trim();
+      comments.set(worksheetName(node.name.text), { rules: rules.map(oneLine), returns: oneLine(returns) });
     });
   }
-  return returns;
+  return comments;
 }
 
 if (require.main === module) {

@@ -16,9 +16,17 @@ export function metadataText(): string {
       const parsed = parseTree(readFileSync(join(folder, file), "utf8"), file);
       const errors = parsed.extras.flatMap((extra) => extra.errors);
       if (errors.length > 0) throw new Error(`${file}: ${errors.join("; ")}`);
-      return parsed.functions;
+      return parsed.functions.map((entry) => ({ ...entry, description: summary(entry.description) }));
     });
   return `${JSON.stringify({ functions }, null, 2)}\n`;
+}
+
+/** The first paragraph of a doc comment, on one line: a spreadsheet shows no more. The rules that follow are for the reference. */
+function summary(comment = ""): string {
+  return comment
+    .split(/\n\s*\n/)[0]
+    .replace(/\s+/g, " ")
+    .trim();
 }
 
 if (require.main === module) {

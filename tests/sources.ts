@@ -33,6 +33,34 @@ export const SOURCES = {
     title: "Geometry Problem of the Week: Quilting, the Mariner's Compass",
     year: "March 1996",
   },
+  webster: {
+    author: "Marie D. Webster",
+    title: "Quilts: Their Story and How to Make Them",
+    year: "1915",
+    where: "Doubleday, chapter V; Project Gutenberg 24682",
+  },
+  mcGlauflin: {
+    author: "Idabelle McGlauflin",
+    title: "Handicraft for Girls",
+    year: "1910",
+    where: "round holder; Project Gutenberg 34854",
+  },
+  stripCount: { author: "Published tutorial", title: "Binding strips of 2 in for a quilt of 78 × 56 in: 7 strips" },
+  lewisBias: { author: "M. Lewis", title: "Bias strip from a square: 36 in square, strips of 2 in, 648 in" },
+  biasSquares: { author: "Published tables", title: "Squares for continuous bias binding" },
+  biasAlongSelvage: {
+    author: "Published dressmaking table",
+    title: "Length along the selvage that a bias strip takes",
+  },
+  louisianaVoices: {
+    author: "Louisiana Folklife Program",
+    title: "Louisiana Voices, Unit VII: Pricing Your Craft",
+    where: "wholesale is materials, labor and overhead; retail is twice wholesale",
+  },
+  lockstitchRatio: {
+    author: "Thread makers' guides",
+    title: "Thread for stitch type 301 of ISO 4915: 2.5 for each length of seam",
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof SOURCES;

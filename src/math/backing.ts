@@ -1,14 +1,17 @@
 /** Backing: panels of fabric sewn side by side under the quilt. */
 import { USUAL } from "./conventions";
 import { fabric, requireFabricWidth } from "./fabric";
-import { Problem, requireNotNegative, requirePositive } from "./problem";
-import { covers, roundUpTo } from "./rounding";
+import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
+import { atMost, covers, roundUpTo } from "./rounding";
 import type { Inches } from "./units";
 import { step } from "./working";
 
 /** How a print lets the fabric be turned: an upright print must run along the length of the quilt. */
 export const PRINTS = ["any", "upright"] as const;
 export type Print = (typeof PRINTS)[number];
+
+/** The most that fabric may lack and still be called a little too narrow: the usual margins, which a maker may trim. */
+const A_LITTLE = 2 * USUAL.margin;
 
 /** What a backing is made of and how much larger than the quilt it is to be. */
 export interface BackingOptions {
@@ -19,7 +22,7 @@ export interface BackingOptions {
   /** seam allowance between panels, inches */
   panelSeam?: Inches;
   print?: Print;
-  /** length after which the print repeats, inches; 0 for none to match */
+  /** length after which the print repeats along the fabric, inches; 0 for none to match */
   repeat?: Inches;
   /** step in which the shop cuts, inches */
   shopStep?: Inches;
@@ -41,8 +44,8 @@ export interface BackingWay {
   amount: Inches;
   /** Width of the sewn panels beyond what the backing needs, inches. */
   spareWidth: Inches;
-  /** Width by which one panel alone is too narrow, inches; 0 where there is no seam. */
-  shortOfOnePanel: Inches;
+  /** Where one panel fewer would only just not do: how much too narrow it is, inches. */
+  tooNarrow?: Inches;
   /** Why this way cannot be used, if it cannot. */
   refused?: "upright print";
 }
@@ -50,8 +53,8 @@ export interface BackingWay {
 /**
  * Both ways to lay the fabric: along the length of the quilt (seams up and down) and across it (seams across).
  *
- * n panels cover n × width − (n − 1) × 2 × panel seam. With a repeat to match, each panel after the first starts a whole
- * number of repeats after the one before it.
+ * n panels cover n × width − (n − 1) × 2 × panel seam. With a repeat to match, each panel starts a whole number of repeats
+ * after the one before it, so every panel but the last takes its length rounded up to whole repeats.
  *
  * @param width finished width of the quilt, inches
  * @param length finished length of the quilt, inches
@@ -71,10 +74,12 @@ export function backingWays(width: Inches, length: Inches, options: BackingOptio
 /** The way that takes least fabric; of equals, the one with fewer panels, then less length, then seams up and down. */
 export function bestBacking(ways: readonly BackingWay[]): BackingWay {
   const allowed = ways.filter((way) => way.refused === undefined);
-  return allowed.reduce((best, way) => {
-    const order = way.amount - best.amount || way.panels - best.panels || way.length - best.length;
-    return order < 0 ? way : best;
+  const best = allowed.reduce((least, way) => {
+    const order = way.amount - least.amount || way.panels - least.panels || way.length - least.length;
+    return order < 0 ? way : least;
   });
+  step((show) => `least fabric with the quilt lying ${best.lies} it: buy ${show.fabric(best.amount)}`);
+  return best;
 }
 
 /**
@@ -88,13 +93,19 @@ function way(lies: BackingWay["lies"], covered: number, cut: number, options: Ba
   requireNotNegative("squaring", squaring);
   const lost = 2 * panelSeam;
   const panels = Math.max(1, covers(fabricWidth - lost, covered - lost));
+  requireCount("panels", panels);
   const sewnWidth = panels * fabricWidth - (panels - 1) * lost;
-  const length = ((panels - 1) * roundUpTo(repeat, cut) + cut + squaring) as Inches;
+  const lacking = covered - (sewnWidth - fabricWidth + lost);
+  const start = roundUpTo(repeat, cut);
+  const length = ((panels - 1) * start + cut + squaring) as Inches;
   step(
     (show) =>
-      `quilt lying ${lies}: ${panels} × ${show.length(fabricWidth)} of fabric covers ${show.length(sewnWidth)}, ` +
-      `${show.length(covered)} needed; ${panels} × ${show.length(cut)} takes ${show.length(length)}`,
+      `quilt lying ${lies} the fabric: ${panels} × ${show.length(fabricWidth)} of fabric covers ${show.length(sewnWidth)}, ` +
+      `${show.length(covered)} needed; each panel ${show.length(cut)} long`,
   );
+  if (panels > 1 && repeat > 0) {
+    step((show) => `every panel but the last takes ${show.length(start)}, whole repeats of ${show.length(repeat)}`);
+  }
   return {
     lies,
     panels,
@@ -102,7 +113,7 @@ function way(lies: BackingWay["lies"], covered: number, cut: number, options: Ba
     length,
     amount: fabric(length, shopStep),
     spareWidth: (sewnWidth - covered) as Inches,
-    shortOfOnePanel: Math.max(0, covered - fabricWidth) as Inches,
+    ...(panels > 1 && atMost(lacking, A_LITTLE) ? { tooNarrow: lacking as Inches } : {}),
     ...(lies === "across" && print === "upright" ? { refused: "upright print" } : {}),
   };
 }

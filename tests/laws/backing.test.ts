@@ -47,6 +47,24 @@ describe("backingWays", () => {
     );
   });
 
+  test("where it says a little too narrow, cloth wider by that much saves a panel, and by less does not", () => {
+    fc.assert(
+      fc.property(lengths(30, 130), lengths(30, 130), options, (width, length, option) => {
+        backingWays(width, length, option).forEach((way, index) => {
+          if (way.tooNarrow === undefined) return;
+          expect(way.tooNarrow).toBeGreaterThan(0);
+          expect(way.tooNarrow).toBeLessThanOrEqual(8 + TOLERANCE);
+          // Panels share what is lacking; a thousandth of an inch either way decides.
+          const each = way.tooNarrow / (way.panels - 1);
+          const panelsWith = (more: number) =>
+            backingWays(width, length, { ...option, fabricWidth: inches(option.fabricWidth + more) })[index].panels;
+          expect(panelsWith(each + 0.001)).toBe(way.panels - 1);
+          if (each > 0.001) expect(panelsWith(each - 0.001)).toBe(way.panels);
+        });
+      }),
+    );
+  });
+
   test("the best is no more than either way, nor less than the area asks for", () => {
     fc.assert(
       fc.property(lengths(10, 130), lengths(10, 130), options, (width, length, option) => {

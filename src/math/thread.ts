@@ -1,0 +1,45 @@
+/** Thread, and the seams that take it. */
+import { USUAL } from "./conventions";
+import { requireCount, requireNotNegative, requirePositive } from "./problem";
+import type { Inches } from "./units";
+import { step } from "./working";
+
+/**
+ * Thread for a length of seam, needle and bobbin thread of a lockstitch (ISO 4915, stitch type 301) together.
+ *
+ * @param seamLength length of all seams, inches
+ * @param ratio length of thread for each length of seam; thread makers' guides print 2.5 for a lockstitch
+ * @returns inches
+ */
+export function threadLength(seamLength: Inches, ratio = 2.5): Inches {
+  requireNotNegative("seam length", seamLength);
+  requirePositive("ratio", ratio);
+  const thread = (seamLength * ratio) as Inches;
+  step((show) => `${show.length(seamLength)} × ${ratio} = ${show.length(thread)} of thread`);
+  return thread;
+}
+
+/**
+ * Length of all seams that join rows of equal square patches, sewn from raw edge to raw edge: first the patches of each row,
+ * then the rows.
+ *
+ * @param across patches in a row
+ * @param down rows
+ * @param patch finished side of a patch, inches
+ * @param seam seam allowance, inches; 0 gives the seams as they show in the finished quilt
+ * @returns inches
+ */
+export function seamLength(across: number, down: number, patch: Inches, seam = USUAL.seam): Inches {
+  requireCount("across", across);
+  requireCount("down", down);
+  requirePositive("patch", patch);
+  requireNotNegative("seam", seam);
+  if (across === 0 || down === 0) return 0 as Inches;
+  const inRow = patch + 2 * seam;
+  const betweenRows = across * patch + 2 * seam;
+  const short = (across - 1) * down;
+  const total = (short * inRow + (down - 1) * betweenRows) as Inches;
+  step((show) => `in the rows: ${short} seams × ${show.length(inRow)}`);
+  step((show) => `between the rows: ${down - 1} seams × ${show.length(betweenRows)}; in all ${show.length(total)}`);
+  return total;
+}

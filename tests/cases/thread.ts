@@ -1,0 +1,56 @@
+import type { Case } from "../cases";
+
+export const thread: Case[] = [
+  {
+    call: "THREADLENGTH",
+    cells: [220, null, "cm"],
+    gives: 550,
+    source: "lockstitchRatio",
+    note: "220 cm of seam",
+    example: "220 cm of seam",
+  },
+  {
+    call: "THREADLENGTH",
+    cells: ["80 yd"],
+    gives: 7200,
+    source: "derived",
+    note: "200 yd, a spool: 80 × 36 × 2.5 in",
+    example: "80 yards of seam take a spool of 200 yd",
+  },
+  { call: "THREADLENGTH", cells: [1200, 3], gives: 3600, source: "derived", note: "short stitches: 3 for 1" },
+  { call: "THREADLENGTH", cells: [0], gives: 0, source: "derived", note: "nothing sewn" },
+  { call: "THREADLENGTH", cells: [null], fails: "#VALUE!", says: "seam length is missing", source: "derived" },
+  { call: "THREADLENGTH", cells: [100, 0.5], fails: "#VALUE!", says: "ratio must be from 1 to 25", source: "derived" },
+
+  {
+    call: "SEAMLENGTH",
+    cells: [10, 12, 4, null, 0],
+    gives: 872,
+    source: "common practice",
+    note: "9 seams of 48 in and 11 of 40 in, as they show in the quilt",
+    example: "Seams as they show in 10 × 12 patches of 4 in",
+  },
+  {
+    call: "SEAMLENGTH",
+    cells: [10, 12, 4],
+    gives: 931.5,
+    source: "derived",
+    note: "in the rows 9 × 12 × 4½ = 486, between them 11 × 40½ = 445½",
+    example: "As they are sewn",
+  },
+  { call: "SEAMLENGTH", cells: [12, 10, 4], gives: 931.5, source: "derived", note: "11 × 10 × 4½ + 9 × 48½ = 931½" },
+  { call: "SEAMLENGTH", cells: [3, 2, 2], gives: 16.5, source: "derived", note: "2 × 2 × 2½ + 1 × 6½" },
+  { call: "SEAMLENGTH", cells: [1, 1, 12], gives: 0, source: "derived", note: "one patch has no seam" },
+  { call: "SEAMLENGTH", cells: [0, 5, 12], gives: 0, source: "derived", note: "no patches" },
+  { call: "SEAMLENGTH", cells: ["", 5, 12], gives: "", source: "derived", note: "a row not filled in yet" },
+  {
+    call: "SEAMLENGTH",
+    cells: [3, 2, 5, "cm"],
+    gives: 42.5,
+    source: "derived",
+    note: "2 × 2 × 6.5 + 1 × 16.5",
+    example: "In centimeters",
+  },
+  { call: "SEAMLENGTH", cells: [3, 2.5, 5], fails: "#VALUE!", says: "down must be a whole number", source: "derived" },
+  { call: "SEAMLENGTH", cells: [3, 2, null], fails: "#VALUE!", says: "patch is missing", source: "derived" },
+];
