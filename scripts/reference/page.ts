@@ -84,7 +84,7 @@ function typed(cell: unknown): string {
   if (cell === null || cell === undefined) return "";
   if (Array.isArray(cell)) return `{${(cell as unknown[][]).map((row) => row.map(typed).join(",")).join(";")}}`;
   if (typeof cell === "string") return `"${cell.replace(/"/g, '""')}"`;
-  return typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell);
+  return typeof cell === "boolean" ? String(cell).toUpperCase() : `${cell as number}`;
 }
 
 function shown(gives: Gives): string {
