@@ -3,6 +3,7 @@ import * as backing from "./backing";
 import * as batting from "./batting";
 import * as binding from "./binding";
 import * as borders from "./borders";
+import * as bundles from "./bundles";
 import * as checks from "./checks";
 import * as costing from "./costing";
 import * as length from "./length";
@@ -27,6 +28,7 @@ export const families: Record<string, Record<string, WorksheetFunction>> = {
   shapes,
   sewn,
   strips,
+  bundles,
   tubes,
   yardage,
   plans,

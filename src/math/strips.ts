@@ -1,10 +1,10 @@
 /** Strips cut across the fabric, from selvage to selvage, and the patches cut from them. */
 import { USUAL } from "./conventions";
-import { fabric } from "./fabric";
+import { fabric, isHalfWidth } from "./fabric";
 import { type Inches } from "./units";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
-import { atMost, fits } from "./rounding";
-import { step } from "./working";
+import { atMost, covers, fits } from "./rounding";
+import { assume, step } from "./working";
 
 /**
  * Patches that one strip yields.
@@ -17,14 +17,131 @@ import { step } from "./working";
  */
 export function stripPatches(patch: Inches, width = USUAL.fabricWidth, squaring = 0 as Inches): number {
   requirePositive("patch", patch);
-  requirePositive("width", width);
-  requireNotNegative("squaring", squaring);
-  const usable = width - squaring;
-  if (usable <= 0) throw new Problem("bad input", "squaring leaves nothing of the strip");
-  if (!atMost(patch, usable)) throw tooWide(patch, usable);
+  const usable = usableLength("width", width, squaring);
+  if (!atMost(patch, usable)) {
+    throw new Problem(
+      "no answer",
+      (show) =>
+        `patch is ${show.length(patch)}, wider than the ${show.length(usable)} of usable fabric; ` +
+        `cut it along the length or join strips`,
+    );
+  }
   const patches = fits(patch, usable);
   step((show) => `${show.length(usable)} ÷ ${show.length(patch)}, rounded down: ${patches} a strip`);
   return patches;
+}
+
+/**
+ * Triangles that one strip yields, cut head to tail: the first takes a whole base, every further one half a base.
+ *
+ * @param height height of the triangle as cut, which is the width of the strip, inches
+ * @param base base of the triangle as cut, inches; left out for equal sides
+ * @param width usable width of the fabric, inches
+ * @param squaring length lost where the end of the strip is squared, inches
+ * @returns whole triangles
+ * @throws Problem "no answer" where the base is longer than the strip
+ */
+export function stripTriangles(
+  height: Inches,
+  base = equalSide(height),
+  width = USUAL.fabricWidth,
+  squaring = 0 as Inches,
+): number {
+  requirePositive("height", height);
+  requirePositive("base", base);
+  const usable = usableLength("width", width, squaring);
+  if (!atMost(base, usable)) {
+    throw new Problem(
+      "no answer",
+      (show) =>
+        `the base of the triangle is ${show.length(base)}, wider than the ${show.length(usable)} of usable fabric; ` +
+        `cut the strip along the length`,
+    );
+  }
+  const triangles = 1 + fits(base / 2, usable - base);
+  step(
+    (show) =>
+      `the first takes ${show.length(base)} of ${show.length(usable)}, every further one ${show.length(base / 2)}: ` +
+      `${triangles} a strip`,
+  );
+  return triangles;
+}
+
+/** Side of a triangle with three equal sides and the given height. */
+function equalSide(height: Inches): Inches {
+  return ((2 * height) / Math.sqrt(3)) as Inches;
+}
+
+/**
+ * Strips to cut for a number of patches: 63 patches of 9½ in, 4 to a strip, take 16.
+ *
+ * @param count how many patches
+ * @param patch side of the patch along the strip, inches
+ * @param width usable width of the fabric, inches
+ * @param squaring length lost where the end of each strip is squared, inches
+ * @returns strips, rounded up
+ * @throws Problem "no answer" where the patch is longer than the strip
+ */
+export function stripsNeeded(count: number, patch: Inches, width = USUAL.fabricWidth, squaring = 0 as Inches): number {
+  requireCount("count", count);
+  const perStrip = stripPatches(patch, width, squaring);
+  if (isHalfWidth(width)) {
+    assume((show) => `strips of ${show.length(width)}, as from fat quarters; fabric measured folded is twice as wide`);
+  }
+  const strips = covers(perStrip, count);
+  step(() => `${count} ÷ ${perStrip} a strip, rounded up: ${strips}`);
+  return strips;
+}
+
+/**
+ * Whole strips that an amount of fabric yields: 1 yd makes fourteen of 2½ in.
+ *
+ * @param length length of the fabric, inches
+ * @param stripWidth width to cut each strip, inches
+ * @param squaring length lost once where the end of the fabric is squared, inches
+ * @returns strips, rounded down; 0 where the fabric is too short
+ */
+export function stripsFrom(length: Inches, stripWidth: Inches, squaring = 0 as Inches): number {
+  requireNotNegative("fabric", length);
+  requirePositive("strip width", stripWidth);
+  requireNotNegative("squaring", squaring);
+  const usable = Math.max(0, length - squaring);
+  const strips = fits(stripWidth, usable);
+  requireCount("strips", strips);
+  step((show) => `${show.length(usable)} ÷ ${show.length(stripWidth)}, rounded down: ${strips}`);
+  return strips;
+}
+
+/**
+ * Strip sets to sew for a number of segments cut across them.
+ *
+ * @param segments how many segments
+ * @param segment width to cut each segment, inches
+ * @param length length of a strip set, inches
+ * @param squaring length lost where the end of each set is squared, inches
+ * @returns strip sets, rounded up
+ * @throws Problem "no answer" where a segment is longer than the set
+ */
+export function stripSets(
+  segments: number,
+  segment: Inches,
+  length = USUAL.fabricWidth,
+  squaring = 0 as Inches,
+): number {
+  requireCount("segments", segments);
+  requirePositive("segment", segment);
+  const usable = usableLength("length", length, squaring);
+  if (!atMost(segment, usable)) {
+    throw new Problem(
+      "no answer",
+      (show) => `segment is ${show.length(segment)}, longer than the ${show.length(usable)} of a strip set`,
+    );
+  }
+  const perSet = fits(segment, usable);
+  const sets = covers(perSet, segments);
+  step((show) => `${show.length(usable)} ÷ ${show.length(segment)}, rounded down: ${perSet} a set`);
+  step(() => `${segments} ÷ ${perSet} a set, rounded up: ${sets}`);
+  return sets;
 }
 
 /**
@@ -55,12 +172,10 @@ function plus(text: string, value: number): string {
   return value === 0 ? "" : ` + ${text} to square up`;
 }
 
-/** The refusal of a patch that is longer than the strip, with both ways out. */
-function tooWide(patch: number, usable: number): Problem {
-  return new Problem(
-    "no answer",
-    (show) =>
-      `patch is ${show.length(patch)}, wider than the ${show.length(usable)} of usable fabric; ` +
-      `cut it along the length or join strips`,
-  );
+/** What squaring the end leaves of a strip or a strip set. */
+function usableLength(name: string, length: Inches, squaring: Inches): number {
+  requirePositive(name, length);
+  requireNotNegative("squaring", squaring);
+  if (length <= squaring) throw new Problem("bad input", "squaring leaves nothing of the strip");
+  return length - squaring;
 }

@@ -4,6 +4,7 @@ import { backing } from "./backing";
 import { batting } from "./batting";
 import { binding } from "./binding";
 import { borders } from "./borders";
+import { bundles } from "./bundles";
 import { checks } from "./checks";
 import { costing } from "./costing";
 import { length } from "./length";
@@ -26,6 +27,7 @@ export const cases: Record<string, Case[]> = {
   strips,
   plans,
   panels,
+  bundles,
   tubes,
   yardage,
   settings,

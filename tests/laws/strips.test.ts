@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { borderGap, borderUnits } from "../../src/math/borders";
 import { fabric } from "../../src/math/fabric";
 import { atMost, covers, fits, roundDownTo, roundUpTo, TOLERANCE } from "../../src/math/rounding";
-import { stripFabric, stripPatches } from "../../src/math/strips";
+import { stripFabric, stripPatches, stripSets, stripsFrom, stripsNeeded, stripTriangles } from "../../src/math/strips";
 import { inches } from "../../src/math/units";
 import { lengths, widths } from "./arbitraries";
 
@@ -41,6 +41,70 @@ describe("stripFabric", () => {
         expect(atMost(needed, amount)).toBe(true);
         expect(amount - needed).toBeLessThan(4.5);
         expect(amount).toBe(fabric(inches(needed)));
+      }),
+    );
+  });
+});
+
+describe("stripTriangles", () => {
+  test("agrees with setting one triangle after another, half a base along", () => {
+    fc.assert(
+      fc.property(lengths(1, 12), lengths(1, 14), widths, lengths(0, 1), (height, base, width, squaring) => {
+        fc.pre(base <= width - squaring);
+        let [triangles, end] = [0, Number(base)];
+        while (end <= width - squaring + TOLERANCE) {
+          triangles += 1;
+          end += base / 2;
+        }
+        expect(stripTriangles(height, base, width, squaring)).toBe(triangles);
+      }),
+    );
+  });
+
+  test("without a base all three sides are equal", () => {
+    fc.assert(
+      fc.property(lengths(1, 12), widths, (height, width) => {
+        const side = inches(height / Math.sin(Math.PI / 3));
+        fc.pre(side <= width);
+        expect(stripTriangles(height, undefined, width)).toBe(stripTriangles(height, side, width));
+      }),
+    );
+  });
+});
+
+describe("stripsNeeded and stripSets", () => {
+  test("the strips hold the patches, one strip fewer does not", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 5000 }), lengths(0.5, 15), widths, (count, patch, width) => {
+        const strips = stripsNeeded(count, patch, width);
+        const perStrip = stripPatches(patch, width);
+        expect(strips * perStrip).toBeGreaterThanOrEqual(count);
+        expect((strips - 1) * perStrip).toBeLessThan(count);
+        expect(stripSets(count, patch, width)).toBe(strips);
+      }),
+    );
+  });
+});
+
+describe("stripsFrom", () => {
+  test("agrees with cutting one strip after another", () => {
+    fc.assert(
+      fc.property(lengths(0, 200), lengths(1, 12), lengths(0, 3), (length, stripWidth, squaring) => {
+        let [strips, left] = [0, length - squaring];
+        while (left >= stripWidth - TOLERANCE) {
+          left -= stripWidth;
+          strips += 1;
+        }
+        expect(stripsFrom(length, stripWidth, squaring)).toBe(strips);
+      }),
+    );
+  });
+
+  test("the amount bought for a number of strips yields them", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 500 }), lengths(1, 12), lengths(0, 3), (strips, stripWidth, squaring) => {
+        const bought = stripFabric(strips, stripWidth, undefined, squaring);
+        expect(stripsFrom(bought, stripWidth, squaring)).toBeGreaterThanOrEqual(strips);
       }),
     );
   });

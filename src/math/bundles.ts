@@ -1,0 +1,106 @@
+/** Pre-cut bundles: equal strips, and the patches wanted from them. */
+import { USUAL } from "./conventions";
+import { planCuts } from "./cutplan";
+import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
+import { atMost, covers, fits, nearestCount, same } from "./rounding";
+import { type Inches, inches, toInches } from "./units";
+import { step } from "./working";
+
+/** Patches of one size that a bundle is to give. */
+export interface BundlePatch {
+  /** side along the strip, inches */
+  patch: Inches;
+  /** side across the strip, inches */
+  height: Inches;
+  count: number;
+}
+
+/** The strips of a bundle. */
+export interface Bundle {
+  strips: number;
+  /** inches */
+  stripWidth: Inches;
+  /** usable length of a strip, which is the usable width of the fabric it was cut from, inches */
+  width?: Inches;
+  /** length lost where the end of each strip is squared, inches */
+  squaring?: Inches;
+}
+
+/** The planner works in whole numbers: these hold every ruler mark, and decimals to the third place. */
+const FINE_MARKS = [inches(1 / 2000), toInches(0.001, "cm")] as const;
+
+const MOST_PATCHES = 5000;
+
+/**
+ * Strips that a bundle has to spare for a list of patches: 336 patches of 4½ in, 8 to a strip, leave 40 strips 2 short.
+ *
+ * What one size leaves of a strip goes to the other sizes, by the plan that takes fewest strips.
+ *
+ * @returns spare strips; below 0 the strips that are missing
+ * @throws Problem "bad input" where a measure is out of range; "no answer" where a patch does not come out of a strip
+ */
+export function bundleSpare(list: readonly BundlePatch[], bundle: Bundle): number {
+  requireCount("strips", bundle.strips);
+  const needed = bundleStrips(list, bundle);
+  step(() => `${bundle.strips} − ${needed} strips = ${bundle.strips - needed}`);
+  return bundle.strips - needed;
+}
+
+/** Fewest strips that give every patch of a list. */
+function bundleStrips(
+  list: readonly BundlePatch[],
+  { stripWidth, width = USUAL.fabricWidth, squaring = 0 as Inches }: Bundle,
+): number {
+  requirePositive("strip width", stripWidth);
+  requirePositive("width", width);
+  requireNotNegative("squaring", squaring);
+  if (width <= squaring) throw new Problem("bad input", "squaring leaves nothing of the strip");
+  const usable = width - squaring;
+  if (list.length === 0) throw new Problem("bad input", "the list is empty");
+  for (const row of list) requireFits(row, stripWidth, usable);
+  const wanted = list.filter(({ count }) => count > 0);
+  const patches = wanted.reduce((sum, { count }) => sum + count, 0);
+  if (patches === 0) return 0;
+  if (patches > MOST_PATCHES) {
+    throw new Problem("bad input", `the list has ${patches} patches; at most ${MOST_PATCHES} are planned at once`);
+  }
+  const lengths = [usable, ...wanted.map(({ patch }) => patch)];
+  const holdsAll = (mark: number) => lengths.every((length) => same(length, nearestCount(mark, length) * mark));
+  const mark = FINE_MARKS.find(holdsAll) ?? FINE_MARKS[0];
+  const plan = planCuts(
+    wanted.map(({ patch, count }) => ({
+      label: "",
+      width: covers(mark, patch),
+      height: 1,
+      count,
+      mayTurn: false,
+    })),
+    { width: fits(mark, usable) },
+  );
+  for (const { times, pieces } of plan.strips) {
+    step(
+      (show) =>
+        `${times} × ${pieces.map(({ count, across }) => `${count} of ${show.length(across * mark)}`).join(", ")}`,
+    );
+  }
+  if (!plan.stripsProved) step(() => `${plan.stripCount} strips; ${plan.stripBound} at the very least`);
+  return plan.stripCount;
+}
+
+function requireFits({ patch, height, count }: BundlePatch, stripWidth: Inches, usable: number): void {
+  requirePositive("patch", patch);
+  requirePositive("height", height);
+  requireCount("count", count);
+  if (!atMost(height, stripWidth)) {
+    throw new Problem(
+      "no answer",
+      (show) => `patch is ${show.length(height)} high; the strips are ${show.length(stripWidth)} wide`,
+    );
+  }
+  if (!atMost(patch, usable)) {
+    throw new Problem(
+      "no answer",
+      (show) => `patch is ${show.length(patch)}, longer than the ${show.length(usable)} of a strip; join strips`,
+    );
+  }
+}
