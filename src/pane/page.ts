@@ -49,10 +49,12 @@ ${about === "" ? "" : `<p>${escaped(about)}</p>\n`}${functions.map(functionDetai
 </section>`;
 }
 
+/** The list shows the first sentence; the rest comes with the arguments. */
 function functionDetails({ id, description, gives, parameters, examples }: FunctionEntry): string {
+  const [first, ...more] = description.split(/(?<=\.) (?=[A-Z])/);
   return `<details id="${escaped(id)}">
-<summary><span class="name">${escaped(id)}</span> <span class="says">${escaped(description)}</span></summary>
-<h3>Gives</h3>
+<summary><span class="name">${escaped(id)}</span> <span class="says">${escaped(first)}</span></summary>
+${more.length === 0 ? "" : `<p>${escaped(more.join(" "))}</p>\n`}<h3>Gives</h3>
 <p>${escaped(gives)}</p>
 <h3>Arguments</h3>
 <dl>
