@@ -15,6 +15,7 @@
  * A fabric may have any name that holds none of / \ + , : < ^. Capitals and spaces make no difference.
  */
 import { Problem } from "../problem";
+import { FabricNames, refuseFabric } from "./fabricNames";
 
 export type Corner = "nw" | "ne" | "se" | "sw";
 export const CORNERS: readonly Corner[] = ["nw", "ne", "se", "sw"];
@@ -54,14 +55,14 @@ const LARGEST = 100;
  * Reads a block from the texts of its cells.
  *
  * @param cells rows of texts, all of the same length; an empty text is an empty cell
+ * @param names the fabrics known so far, where several blocks share them
  * @throws Problem "bad input" naming the cell: "row 2, column 3: …"
  */
-export function readBlock(cells: readonly (readonly string[])[]): Block {
+export function readBlock(cells: readonly (readonly string[])[], names = new FabricNames()): Block {
   const [rows, columns] = [cells.length, Math.max(0, ...cells.map((row) => row.length))];
   if (rows > LARGEST || columns > LARGEST) {
     throw new Problem("bad input", `the block is ${rows} × ${columns} cells; at most ${LARGEST} × ${LARGEST} are read`);
   }
-  const names = new FabricNames();
   const owners = new Owners(cells, rows, columns);
   const units = owners.patches().map((patch): PlacedUnit => {
     const place: Place = { row: patch.row, column: patch.column };
@@ -70,7 +71,7 @@ export function readBlock(cells: readonly (readonly string[])[]): Block {
     return { ...patch, unit };
   });
   if (units.length === 0) throw new Problem("bad input", "the block is empty");
-  return { rows, columns, units, fabrics: names.all() };
+  return { rows, columns, units, fabrics: [...new Set(units.flatMap(({ unit }) => fabricsOf(unit)))] };
 }
 
 interface Place {
@@ -131,27 +132,15 @@ class Owners {
   }
 }
 
-/** Knows each fabric by the first spelling of its name. */
-class FabricNames {
-  private readonly spellings = new Map<string, string>();
-
-  read(text: string, place: Place): string {
-    const name = text.trim().replace(/\s+/g, " ");
-    if (name === "") throw problemAt(place, "a fabric's name is missing");
-    if (/[/\\+,:<^]/.test(name)) throw problemAt(place, `“${name}” is no fabric's name; see how a block is drawn`);
-    const key = name.toLowerCase();
-    if (!this.spellings.has(key)) this.spellings.set(key, name);
-    return this.spellings.get(key) ?? name;
-  }
-
-  all(): string[] {
-    return [...this.spellings.values()];
-  }
+function readFabric(text: string, place: Place, names: FabricNames): string {
+  const sentence = refuseFabric(text);
+  if (sentence !== undefined) throw problemAt(place, sentence);
+  return names.spelling(text);
 }
 
 function readUnit(written: string, place: Place, names: FabricNames): Unit {
   const text = written.trim();
-  const fabric = (name: string) => names.read(name, place);
+  const fabric = (name: string) => readFabric(name, place, names);
   const named = /^([a-z]+(?:\s+[a-z]+)?)\s*:(.*)$/i.exec(text);
   if (named) return readNamedUnit(named[1].toLowerCase(), named[2].split(",").map(fabric), place);
   if (text.includes("+")) return readCorners(text, place, names);
@@ -197,10 +186,26 @@ function readCorners(text: string, place: Place, names: FabricNames): Unit {
   }
   return {
     kind: "corners",
-    fabric: names.read(base, place),
-    corner: names.read(words.join(" "), place),
+    fabric: readFabric(base, place, names),
+    corner: readFabric(words.join(" "), place, names),
     at: CORNERS.filter((corner) => at.includes(corner)),
   };
+}
+
+/** The fabrics of a unit, as its maker reads them. */
+function fabricsOf(unit: Unit): readonly string[] {
+  switch (unit.kind) {
+    case "plain":
+      return [unit.fabric];
+    case "half square":
+      return [unit.above, unit.below];
+    case "four triangles":
+      return unit.fabrics;
+    case "goose":
+      return [unit.goose, unit.sky];
+    case "corners":
+      return [unit.fabric, unit.corner];
+  }
 }
 
 function requireShape(unit: Unit, patch: CellPatch, place: Place): void {

@@ -1,0 +1,32 @@
+/** Ranges that draw blocks and quilts, and the table of what to cut for them. */
+import type { CutPatches } from "../src/math/blocks/pieces";
+import { Problem } from "../src/math/problem";
+import { type Cell, type Door, isEmpty, type Value } from "./cells";
+
+/** The texts of a range's cells. A 0 counts as an empty cell, as which some hosts hand it over. */
+export function cellTexts(range: Cell): string[][] {
+  const rows = (Array.isArray(range) ? range : [[range]]) as Cell[][];
+  return rows.map((row, r) => row.map((cell, c) => cellText(cell, r, c)));
+}
+
+function cellText(cell: Cell, row: number, column: number): string {
+  if (isEmpty(cell) || cell === 0) return "";
+  if (typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean") return String(cell).trim();
+  throw new Problem("bad input", `row ${row + 1}, column ${column + 1}: holds no text`);
+}
+
+/** Rows of fabric, width, height, count, grain, use, spare. */
+export function patchTable(door: Door, patches: readonly CutPatches[]): Value[][] {
+  return [
+    ["fabric", "width", "height", "count", "grain", "use", "spare"],
+    ...patches.map(({ fabric, width, height, count, grain, use, spare }): Value[] => [
+      fabric,
+      door.showsLength(width),
+      door.showsLength(height),
+      count,
+      grain,
+      use,
+      spare,
+    ]),
+  ];
+}

@@ -1,0 +1,103 @@
+/** Blocks drawn in cells: what to cut and to buy for them. */
+import { fabricPlan } from "../src/math/blocks/amounts";
+import { checkBlock } from "../src/math/blocks/check";
+import { FabricNames } from "../src/math/blocks/fabricNames";
+import { type Block, readBlock } from "../src/math/blocks/grammar";
+import { blockPieces as blockPiecesOf, type CutPatches } from "../src/math/blocks/pieces";
+import { planFabric } from "../src/math/plans";
+import { Problem } from "../src/math/problem";
+import { showing } from "../src/math/show";
+import { inches } from "../src/math/units";
+import { answer, type Cell, type Door, isEmpty } from "./cells";
+import { cellTexts, patchTable } from "./blockCells";
+
+/**
+ * What to cut for blocks drawn in cells: equal patches together, units by the method that saves work, spares told.
+ * The first five columns are a list that PLAN reads.
+ * @customfunction BLOCKPIECES
+ * @param block The cells of the block: fabric names, "sand / slate" and the other units; see the guide to blocks.
+ * @param size Finished width of the block; its cells are square.
+ * @param [count] How many blocks: 1 (usual).
+ * @param [seam] Seam allowance: 1/4 in (usual) or 0.75 cm. Type 0 for none.
+ * @param [units] "in" (usual) or "cm".
+ * @param [fabric] One fabric's name, for its patches alone.
+ * @returns Table: fabric, width and height to cut, count, grain, use, spare units.
+ */
+export function blockPieces(block: any[][], size: any, count?: any, seam?: any, units?: any, fabric?: any): any[][] {
+  return answer(units, (door) => {
+    const { patches, names } = readPieces(door, block, size, count, seam);
+    return patchTable(door, isEmpty(fabric) ? patches : ofFabric(door, patches, names, fabric));
+  });
+}
+
+/**
+ * Amount to buy of one fabric for blocks drawn in cells, by the cutting plan of least length.
+ * @customfunction BLOCKFABRIC
+ * @param block The cells of the block: fabric names, "sand / slate" and the other units; see the guide to blocks.
+ * @param size Finished width of the block; its cells are square.
+ * @param count How many blocks.
+ * @param fabric The fabric's name, as written in the block.
+ * @param [width] Usable width of the fabric: 42 in (usual) or 107 cm.
+ * @param [squaring] Length lost once where the end of the fabric is squared; 0 (usual).
+ * @param [step] Step in which the shop cuts: 1/8 yard (usual), 1/4, 1/3, 1/2 or 1; 0.1 meter (usual).
+ * @param [seam] Seam allowance: 1/4 in (usual) or 0.75 cm. Type 0 for none.
+ * @param [units] "in" (usual) or "cm"; the amount comes back in yards or meters.
+ * @returns Amount to buy in yards (or meters).
+ */
+export function blockFabric(
+  block: any[][],
+  size: any,
+  count: any,
+  fabric: any,
+  width?: any,
+  squaring?: any,
+  step?: any,
+  seam?: any,
+  units?: any,
+): any {
+  return answer(units, (door) => {
+    const { patches, names } = readPieces(door, block, size, door.countOrEmpty("count", count), seam);
+    const own = ofFabric(door, patches, names, fabric);
+    const plan = fabricPlan(own, own[0].fabric, {
+      fabricWidth: door.length("width", width, door.conventions.fabricWidth),
+      squaring: door.lengthOrZero("squaring", squaring, inches(0)),
+      system: door.system,
+    });
+    return door.showsFabric(planFabric(plan, door.shopStep(step)));
+  });
+}
+
+/**
+ * One line about a block drawn in cells: the size of its cells, patches that lie on no ruler mark, its fabrics.
+ * @customfunction BLOCKCHECK
+ * @param block The cells of the block: fabric names, "sand / slate" and the other units; see the guide to blocks.
+ * @param size Finished width of the block; its cells are square.
+ * @param [seam] Seam allowance: 1/4 in (usual) or 0.75 cm. Type 0 for none.
+ * @param [units] "in" (usual) or "cm".
+ * @returns Text such as: 3 × 3 cells of 4 in; all patches on ruler marks; fabrics: sand, slate.
+ */
+export function blockCheck(block: any[][], size: any, seam?: any, units?: any): any {
+  return answer(units, (door) =>
+    checkBlock(
+      readBlock(cellTexts(block)),
+      door.length("size", size),
+      { seam: door.lengthOrZero("seam", seam, door.conventions.seam), mark: door.conventions.mark },
+      showing(door.system),
+    ),
+  );
+}
+
+function readPieces(door: Door, cells: Cell, size: Cell, count: Cell, seam: Cell) {
+  const names = new FabricNames();
+  const block: Block = readBlock(cellTexts(cells), names);
+  const options = { seam: door.lengthOrZero("seam", seam, door.conventions.seam), mark: door.conventions.mark };
+  return { names, patches: blockPiecesOf(block, door.length("size", size), door.count("count", count, 1), options) };
+}
+
+function ofFabric(door: Door, patches: readonly CutPatches[], names: FabricNames, fabric: Cell): CutPatches[] {
+  const wanted = door.text("fabric", fabric);
+  const found = names.find(wanted);
+  if (found !== undefined) return patches.filter((patch) => patch.fabric === found);
+  const known = [...new Set(patches.map((patch) => patch.fabric))].join(", ");
+  throw new Problem("bad input", `no fabric is called “${wanted}”; there is ${known}`);
+}
