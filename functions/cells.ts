@@ -88,6 +88,14 @@ export class Door {
     return this.longLength(name, cell);
   }
 
+  /** A place on a drawing, measured from any point: may be below 0. */
+  place(name: string, cell: Cell): Inches {
+    const below = typeof cell === "string" && /^\s*[-−–]/.test(cell) ? cell.replace(/[-−–]/, "") : undefined;
+    if (below !== undefined) return inches(-1 * this.lengthOrZero(name, below));
+    if (typeof cell === "number" && cell < 0) return inches(-1 * this.lengthOrZero(name, -cell));
+    return this.lengthOrZero(name, cell);
+  }
+
   /** An amount of fabric: a bare number is yards (metres). May be 0. */
   fabric(name: string, cell: Cell, usual?: Inches): Inches {
     return this.optional(name, cell, usual, fabricText, () =>

@@ -1,6 +1,7 @@
 /** Lengths and amounts: reading, writing and rounding them. */
 import * as fabrics from "../src/math/fabric";
-import { decimalText, fractionText } from "../src/math/show";
+import * as marks from "../src/math/marks";
+import { decimalText, fractionText, showing } from "../src/math/show";
 import { roundNearestTo } from "../src/math/rounding";
 import { answer, isEmpty } from "./cells";
 
@@ -43,5 +44,53 @@ export function lengthText(length: any, denominator?: any, units?: any): any {
 export function fabric(length: any, step?: any, units?: any): any {
   return answer(units, (door) =>
     door.showsFabric(fabrics.fabric(door.longLength("length", length), door.shopStep(step))),
+  );
+}
+
+/**
+ * Rounds a length to a ruler mark: up, down or to the nearest. A length that is on a mark stays as it is.
+ * @customfunction LENGTHMARK
+ * @param length A length, such as 3.8536 or "9.8 cm".
+ * @param [mark] Distance between two marks: 1/8 in (usual) or 0.1 cm. Type 0 to leave the length exact.
+ * @param [way] "up" (usual), "down" or "nearest"; of two marks equally near, the upper.
+ * @param [units] "in" (usual) or "cm": what a bare number means and the answer is in.
+ * @returns The length on the mark. Empty where the length is empty.
+ */
+export function lengthMark(length: any, mark?: any, way?: any, units?: any): any {
+  return answer(units, (door) =>
+    isEmpty(length)
+      ? ""
+      : door.showsLength(
+          marks.lengthMark(
+            door.longLength("length", length),
+            door.lengthOrZero("mark", mark, door.conventions.mark),
+            door.choice("way", way, marks.MARK_WAYS, "up"),
+          ),
+        ),
+  );
+}
+
+/**
+ * Writes an amount of fabric as a shop says it, such as 4 3/4 yd, 1 2/3 yd or 2.2 m. Nothing is rounded to a shop's step.
+ * @customfunction FABRICTEXT
+ * @param amount Amount in yards (or meters), such as 4.75 or "45 in".
+ * @param [units] "in" (usual) or "cm": yards or meters.
+ * @returns Text: eighths, thirds or sixteenths of a yard where the amount is one, else decimals. Empty where it is empty.
+ */
+export function fabricText(amount: any, units?: any): any {
+  return answer(units, (door) => (isEmpty(amount) ? "" : showing(door.system).fabric(door.fabric("amount", amount))));
+}
+
+/**
+ * Length to make or to buy, so that it has the wanted length after washing.
+ * @customfunction BEFOREWASHING
+ * @param length Length wanted after washing, such as 90 or "6 yd".
+ * @param shrinkage Part of the length before washing that is lost, such as 5% or 0.05.
+ * @param [units] "in" (usual) or "cm": what a bare number means and the answer is in.
+ * @returns Length before washing, exact: length ÷ (1 − shrinkage). LENGTHMARK or FABRIC rounds it.
+ */
+export function beforeWashing(length: any, shrinkage: any, units?: any): any {
+  return answer(units, (door) =>
+    door.showsLength(fabrics.beforeWashing(door.longLength("length", length), door.number("shrinkage", shrinkage))),
   );
 }

@@ -1,4 +1,14 @@
 import type { Case } from "../cases";
+import { trimmed } from "./trimmed";
+
+const GRID_HEAD = [
+  "finished patch",
+  "exact cut",
+  "cut at the mark",
+  "adds up to",
+  "smaller clean block",
+  "larger clean block",
+];
 
 export const patches: Case[] = [
   { call: "CUTSQUARE", cells: [3], gives: 3.5, source: "common practice", example: "A square that finishes 3 in" },
@@ -92,4 +102,144 @@ export const patches: Case[] = [
     source: "derived",
   },
   { call: "CUTHALFSQUARE", cells: ["5/0"], fails: "#VALUE!", says: "divides by 0", source: "derived" },
+
+  {
+    call: "CUTHALFSQUARE",
+    cells: [6 / Math.SQRT2],
+    gives: 5.125,
+    source: "guildOnPoint",
+    note: "a 6 in block on point: corner square 5 1/8",
+  },
+  {
+    call: "CUTHALFSQUARE",
+    cells: [12 / Math.SQRT2],
+    gives: 9.375,
+    source: "derived",
+    note: "8.4853 + 0.8536 = 9.3388",
+  },
+
+  {
+    call: "CUTQUARTERSQUARE",
+    cells: [3],
+    gives: 4.25,
+    source: "northHampshire",
+    note: "3 in finished: quarter-square 4 1/4",
+    example: "The square for four triangles whose long edge finishes 3 in",
+  },
+  {
+    call: "CUTQUARTERSQUARE",
+    cells: [3, null, 0],
+    gives: 4.207107,
+    within: 5e-7,
+    source: "derived",
+    note: "3 + 2 × (1 + √2) / 4",
+  },
+  {
+    call: "CUTQUARTERSQUARE",
+    cells: [3, 1, 0],
+    gives: 8,
+    within: 0.5,
+    source: "finnishTeacher",
+    note: "about 5 seams added: 3 + 5 × 1",
+  },
+  {
+    call: "CUTQUARTERSQUARE",
+    cells: [6 * Math.SQRT2],
+    gives: 9.75,
+    source: "guildOnPoint",
+    note: "a 6 in block on point: side square 9 3/4",
+    example: "Side triangles of a 6 in block on point",
+  },
+  {
+    call: "CUTQUARTERSQUARE",
+    cells: [12 * Math.SQRT2],
+    gives: 18.25,
+    source: "derived",
+    note: "16.9706 + 1.2071 = 18.1777",
+  },
+  { call: "CUTQUARTERSQUARE", cells: [20], gives: 21.25, source: "derived", note: "20 + 1.2071 = 21.2071, not 19 1/2" },
+  {
+    call: "CUTQUARTERSQUARE",
+    cells: [3, null, "1/4"],
+    gives: 4.25,
+    source: "derived",
+    note: "4.2071 up to the quarter",
+  },
+  {
+    call: "CUTQUARTERSQUARE",
+    cells: [10, null, null, "cm"],
+    gives: 13.7,
+    source: "derived",
+    note: "10 + 4.8284 × 0.75 = 13.6213, up to the millimeter",
+  },
+  { call: "CUTQUARTERSQUARE", cells: [0], fails: "#VALUE!", says: "more than 0", source: "derived" },
+  { call: "CUTQUARTERSQUARE", cells: [3, -1], fails: "#VALUE!", says: "seam must be 0 or more", source: "derived" },
+
+  ...trimmed,
+
+  {
+    call: "CUTCORNER",
+    cells: [2],
+    gives: 2.5,
+    source: "common practice",
+    example: "A square sewn across a corner, whose triangle finishes 2 in",
+  },
+  { call: "CUTCORNER", cells: [1.2, null, "1/8"], gives: 1.75, source: "derived", note: "1.7 up to the next eighth" },
+  { call: "CUTCORNER", cells: [1.2], gives: 1.7, source: "derived", note: "1.2 + 2 × 1/4, exact" },
+  { call: "CUTCORNER", cells: [5, null, null, "cm"], gives: 6.5, source: "derived", note: "5 + 2 × 0.75" },
+  { call: "CUTCORNER", cells: [0], fails: "#VALUE!", says: "more than 0", source: "derived" },
+
+  {
+    call: "GRIDPATCH",
+    cells: [12, 5],
+    gives: [GRID_HEAD, [2.4, 2.9, 2.875, -0.125, 10, 12.5]],
+    source: "derived",
+    note: "12 / 5 + 1/2 = 2.9, nearest 2 7/8: 5 × 2 3/8 = 11 7/8; patches of 2 and of 2 1/2 make 10 and 12 1/2",
+    example: "Five by five in a 12 in block: 1/8 in short; 10 or 12 1/2 in cut cleanly",
+  },
+  {
+    call: "GRIDPATCH",
+    cells: [12, 4],
+    gives: [GRID_HEAD, [3, 3.5, 3.5, 0, 12, 12]],
+    source: "common practice",
+    example: "Four by four in a 12 in block cuts cleanly",
+  },
+  {
+    call: "GRIDPATCH",
+    cells: [10, 7],
+    gives: [GRID_HEAD, [10 / 7, 10 / 7 + 0.5, 1.875, 7 * 1.375 - 10, 7, 10.5]],
+    source: "derived",
+    note: "1.9286 is nearest 1 7/8; 7 × 1 3/8 = 9 5/8",
+  },
+  {
+    call: "GRIDPATCH",
+    cells: [3, 7, null, "1/8"],
+    gives: [GRID_HEAD, [3 / 7, 3 / 7 + 0.5, 0.875, -0.375, "none", 3.5]],
+    source: "derived",
+    note: "7 × 3/8 = 2 5/8; no patch of 0 in",
+  },
+  {
+    call: "GRIDPATCH",
+    cells: [12, 5, null, 0],
+    gives: [GRID_HEAD, [2.4, 2.9, 2.9, 0, 12, 12]],
+    source: "derived",
+    note: "without marks nothing is rounded",
+  },
+  {
+    call: "GRIDPATCH",
+    cells: [12, 5, "3/16", "1/4"],
+    gives: [GRID_HEAD, [2.4, 2.775, 2.75, -0.125, "none", "none"]],
+    source: "derived",
+    note: "with this seam neither 2 3/8 nor 2 7/8 is on a quarter",
+  },
+  {
+    call: "GRIDPATCH",
+    cells: [30, 7, null, null, "cm"],
+    gives: [GRID_HEAD, [30 / 7, 30 / 7 + 1.5, 5.8, 0.1, 28, 31.5]],
+    source: "derived",
+    note: "5.7857 is nearest 5.8; 7 × 4.3 = 30.1; patches of 4 and 4.5",
+  },
+  { call: "GRIDPATCH", cells: [12, 300], fails: "#N/A", says: "too small to cut at marks", source: "derived" },
+  { call: "GRIDPATCH", cells: [12, 0], fails: "#VALUE!", says: "divisions must be 1 or more", source: "derived" },
+  { call: "GRIDPATCH", cells: [12], fails: "#VALUE!", says: "divisions is missing", source: "derived" },
 ];

@@ -1,8 +1,13 @@
 import fc from "fast-check";
 import Fraction from "fraction.js";
+import { beforeWashing } from "../../src/math/fabric";
 import { parseLength } from "../../src/math/length";
+import { lengthMark } from "../../src/math/marks";
 import { Problem } from "../../src/math/problem";
+import { atMost, same } from "../../src/math/rounding";
 import { fractionText } from "../../src/math/show";
+import { inches } from "../../src/math/units";
+import { lengths } from "./arbitraries";
 
 const DENOMINATORS = [2, 3, 4, 8, 16, 32];
 
@@ -70,6 +75,34 @@ describe("parseLength", () => {
         }
       }),
       { numRuns: 3000 },
+    );
+  });
+});
+
+describe("lengthMark", () => {
+  test("down, the length and up are in order, on marks, less than a mark apart; the nearest is one of the two", () => {
+    fc.assert(
+      fc.property(lengths(0, 200), fc.constantFrom(1 / 16, 1 / 8, 1 / 4, 1 / 10 / 2.54), (length, step) => {
+        const mark = inches(step);
+        const [down, up] = [lengthMark(length, mark, "down"), lengthMark(length, mark, "up")];
+        expect(atMost(down, length) && atMost(length, up)).toBe(true);
+        expect(up - down).toBeLessThan(mark + 1e-9);
+        for (const rounded of [down, up]) expect(lengthMark(rounded, mark, "nearest")).toBeCloseTo(rounded, 9);
+        const nearest = lengthMark(length, mark, "nearest");
+        expect(Math.abs(nearest - length)).toBeLessThanOrEqual(mark / 2 + 1e-9);
+        expect(same(nearest, down) || same(nearest, up)).toBe(true);
+      }),
+    );
+  });
+});
+
+describe("beforeWashing", () => {
+  test("washed, it has the wanted length", () => {
+    fc.assert(
+      fc.property(lengths(0, 400), fc.double({ min: 0, max: 0.5, noNaN: true }), (wanted, shrinkage) => {
+        const before = beforeWashing(wanted, shrinkage);
+        expect(before - before * shrinkage).toBeCloseTo(wanted, 9);
+      }),
     );
   });
 });

@@ -1,8 +1,17 @@
 import fc from "fast-check";
-import { cutHalfSquare, cutSquare, MADE_AT_ONCE } from "../../src/math/patches";
+import {
+  cutGeese,
+  cutHalfSquare,
+  cutQuarterSquare,
+  cutSquare,
+  cutSquareInSquare,
+  GEESE_METHODS,
+  MADE_AT_ONCE,
+} from "../../src/math/patches";
 import { atMost } from "../../src/math/rounding";
 import { inches } from "../../src/math/units";
 import { lengths, seams } from "./arbitraries";
+import { cutOutline, expectClose, extent, points } from "./outline";
 
 const EXACT = inches(0);
 const MARK = inches(1 / 8);
@@ -69,3 +78,78 @@ describe("cutHalfSquare", () => {
     );
   });
 });
+
+describe("cutQuarterSquare", () => {
+  test("a quarter of the cut square is the finished triangle with all sides moved outward by the seam", () => {
+    fc.assert(
+      fc.property(lengths(0.5, 30), lengths(0.0625, 1), (finished, seam) => {
+        const outline = cutOutline(points([0, 0], [finished, 0], [finished / 2, finished / 2]), seam);
+        expectClose(cutQuarterSquare(finished, seam, EXACT), extent(outline).width);
+      }),
+    );
+  });
+
+  test("its triangles are those of a half-square, cut with their long edge on the grain", () => {
+    fc.assert(
+      fc.property(lengths(0.5, 30), seams, (leg, seam) => {
+        const longEdge = inches(leg * Math.SQRT2);
+        const cut = cutQuarterSquare(longEdge, seam, EXACT);
+        expect(cut).toBeCloseTo(cutHalfSquare(leg, 1, seam, EXACT) * Math.SQRT2, 9);
+      }),
+    );
+  });
+});
+
+describe("cutGeese", () => {
+  test("the finished triangles fill the units", () => {
+    fc.assert(
+      fc.property(lengths(1, 20), fc.constantFrom("four at once" as const, "triangles" as const), (width, method) => {
+        const [large, small, unit] = cutGeese(width, method, undefined, EXACT) as [Row, Row, Row];
+        const goose = (large.finished * large.finished) / 4;
+        const corner = small.finished ** 2 / 2;
+        expect(goose + 2 * corner).toBeCloseTo((unit.finished * width) / 2, 9);
+      }),
+    );
+  });
+
+  test("enough is cut for the units wanted, and no set too many", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 500 }), fc.constantFrom(...GEESE_METHODS), (units, method) => {
+        const rows = cutGeese(inches(4), method, undefined, undefined, units);
+        const made = rows.at(-1)!.count;
+        expect(made).toBeGreaterThanOrEqual(units);
+        expect(made).toBeLessThan(units + 4);
+        const [large, small] = rows as [Row, Row];
+        if (method === "triangles") expect([large.count * 4 >= made, small.count * 2]).toEqual([true, made * 2]);
+        if (method === "four at once") expect([large.count * 4, small.count]).toEqual([made, made]);
+        if (method === "corners") expect([large.count, small.count]).toEqual([made, made * 2]);
+      }),
+    );
+  });
+
+  test("sewn across the corners: what is cut away, with the corner that stays, was the square", () => {
+    fc.assert(
+      fc.property(lengths(1, 20), seams, (width, seam) => {
+        const [, square, waste] = cutGeese(width, "corners", seam) as [Row, Row, Row];
+        // Along the diagonal of the square: half of it, less a seam, is the height of the triangle cut away.
+        expect(waste.width / Math.SQRT2).toBeCloseTo(square.width / Math.SQRT2 - seam, 9);
+        if (waste.finished > 0) {
+          expect(cutHalfSquare(waste.finished, 1, seam, EXACT)).toBeCloseTo(waste.width, 9);
+        }
+      }),
+    );
+  });
+});
+
+describe("cutSquareInSquare", () => {
+  test("the finished patches fill the unit", () => {
+    fc.assert(
+      fc.property(lengths(1, 30), (finished) => {
+        const [center, corner] = cutSquareInSquare(finished, undefined, EXACT) as [Row, Row];
+        expect(center.finished ** 2 + corner.count * corner.finished ** 2).toBeCloseTo(finished ** 2, 6);
+      }),
+    );
+  });
+});
+
+type Row = ReturnType<typeof cutGeese>[number];
