@@ -42,6 +42,9 @@ export function requireNotNegative(name: string, value: number): void {
 
 /** Refuses a count that is not a whole number from `least` to a million. */
 export function requireCount(name: string, value: number, least = 0): void {
+  if (!Number.isFinite(value)) {
+    throw new Problem("bad input", `${name}: more than a million is not counted here`);
+  }
   if (!Number.isInteger(value)) {
     throw new Problem("bad input", `${name} must be a whole number, not ${value}`);
   }

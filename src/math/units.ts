@@ -6,6 +6,12 @@
 /** A length in inches. The brand keeps a length in another unit from slipping in unconverted. */
 export type Inches = number & { readonly unit: "inches" };
 
+/** Width and length of a quilt, a quilt top or a bed. */
+export interface Size {
+  width: Inches;
+  length: Inches;
+}
+
 /** What a bare number means, and what lengths come back in: inches and yards, or centimetres and metres. */
 export type System = "in" | "cm";
 

@@ -1,5 +1,4 @@
 import fc from "fast-check";
-import { borderGap, borderUnits } from "../../src/math/borders";
 import { fabric } from "../../src/math/fabric";
 import { atMost, covers, fits, roundDownTo, roundUpTo, TOLERANCE } from "../../src/math/rounding";
 import { stripFabric, stripPatches, stripSets, stripsFrom, stripsNeeded, stripTriangles } from "../../src/math/strips";
@@ -105,19 +104,6 @@ describe("stripsFrom", () => {
       fc.property(fc.integer({ min: 1, max: 500 }), lengths(1, 12), lengths(0, 3), (strips, stripWidth, squaring) => {
         const bought = stripFabric(strips, stripWidth, undefined, squaring);
         expect(stripsFrom(bought, stripWidth, squaring)).toBeGreaterThanOrEqual(strips);
-      }),
-    );
-  });
-});
-
-describe("borderUnits and borderGap", () => {
-  test("the units cover the side, one unit fewer does not", () => {
-    fc.assert(
-      fc.property(lengths(1, 130), lengths(0.5, 15), (side, unit) => {
-        const units = borderUnits(side, unit);
-        expect(atMost(side, units * unit)).toBe(true);
-        expect(atMost(side, (units - 1) * unit)).toBe(false);
-        expect(borderGap(side, unit)).toBeCloseTo(Math.max(0, units * unit - side), 9);
       }),
     );
   });

@@ -1,0 +1,136 @@
+/** Fabric for plain borders: strips across the fabric, joined, or along its length in one piece. */
+import { borderLengths, type BorderPiece, type CornerOptions } from "./borders";
+import { USUAL } from "./conventions";
+import { fabric, requireFabricWidth } from "./fabric";
+import { Problem, requireCount } from "./problem";
+import { covers, fits } from "./rounding";
+import type { Inches } from "./units";
+import { step } from "./working";
+
+/** How strips are joined end to end: across, taking two seams, or on the diagonal, taking a strip width. */
+export const JOINS = ["straight", "diagonal"] as const;
+export type Join = (typeof JOINS)[number];
+
+/** How the strips lie on the fabric. "best" takes the way that needs less to buy, and of equals the one without joins. */
+export const BORDER_WAYS = ["best", "across", "along"] as const;
+export type BorderWay = (typeof BORDER_WAYS)[number];
+
+export interface BorderOptions extends CornerOptions {
+  /** usable width of the fabric, inches */
+  fabricWidth?: Inches;
+  join?: Join;
+}
+
+/**
+ * Strips to cut across the fabric for the sides, top and bottom of a border; cornerstones are not counted.
+ *
+ * n strips in a row reach n × fabric width − (n − 1) × what a join takes. The four pieces are cut from one such row or from
+ * several, whichever takes fewest strips: four pieces that are just a strip long take four, without a join.
+ *
+ * @param width finished width inside the border, inches
+ * @param length finished length inside the border, inches
+ * @param border finished width of the border, inches
+ * @throws Problem "bad input" where a length is out of range, or a join eats up the strip
+ */
+export function borderStrips(width: Inches, length: Inches, border: Inches, options: BorderOptions = {}): number {
+  const { fabricWidth = USUAL.fabricWidth, join = "straight", seam = USUAL.seam } = options;
+  const pieces = plainPieces(width, length, border, options);
+  requireFabricWidth(fabricWidth);
+  const lost = join === "straight" ? 2 * seam : pieces[0].width;
+  if (fabricWidth <= lost) {
+    throw new Problem(
+      "bad input",
+      (show) => `a ${join} join takes ${show.length(lost)}, all of a strip of ${show.length(fabricWidth)}`,
+    );
+  }
+  const row = (total: number): number => Math.max(1, covers(fabricWidth - lost, total - lost));
+  const lengths = pieces.flatMap((piece) => Array.from({ length: piece.count }, () => piece.length));
+  const strips = fewestStrips(lengths, row);
+  requireCount("strips", strips);
+  step((show) => {
+    const total = lengths.reduce((sum, one) => sum + one, 0);
+    return (
+      `${show.length(total)} in all; each ${join} join takes ${show.length(lost)}: ` +
+      `${strips} strips of ${show.length(fabricWidth)}`
+    );
+  });
+  return strips;
+}
+
+/**
+ * Amount of fabric to buy for the sides, top and bottom of a border; cornerstones are not counted.
+ *
+ * Across: the strips of `borderStrips`. Along: pieces without joins, as many side by side as the fabric is wide, in lengths
+ * of the longest piece.
+ *
+ * @param width finished width inside the border, inches
+ * @param length finished length inside the border, inches
+ * @param border finished width of the border, inches
+ * @param way how the strips lie on the fabric
+ * @param shopStep step in which the shop cuts, inches
+ * @returns length to buy, inches
+ * @throws Problem "no answer" where the strips are to lie along fabric that is narrower than one
+ */
+export function borderFabric(
+  width: Inches,
+  length: Inches,
+  border: Inches,
+  way: BorderWay = "best",
+  shopStep = USUAL.shopStep,
+  options: BorderOptions = {},
+): Inches {
+  const { fabricWidth = USUAL.fabricWidth } = options;
+  const pieces = plainPieces(width, length, border, options);
+  const strip = pieces[0].width;
+  const across = (): Inches => {
+    const strips = borderStrips(width, length, border, options);
+    step((show) => `across: ${strips} × ${show.length(strip)}`);
+    return fabric((strips * strip) as Inches, shopStep);
+  };
+  const along = (): Inches => fabric(lengthAlong(pieces, fabricWidth), shopStep);
+  if (way === "along") return along();
+  if (way === "across" || fits(strip, fabricWidth) === 0) return across();
+  return Math.min(across(), along()) as Inches;
+}
+
+/** Length of fabric for pieces cut along it without joins. */
+function lengthAlong(pieces: readonly BorderPiece[], fabricWidth: Inches): Inches {
+  requireFabricWidth(fabricWidth);
+  const strip = pieces[0].width;
+  const sideBySide = fits(strip, fabricWidth);
+  if (sideBySide === 0) {
+    throw new Problem(
+      "no answer",
+      (show) =>
+        `the strips are ${show.length(strip)} wide, wider than the ${show.length(fabricWidth)} of usable fabric`,
+    );
+  }
+  const longest = Math.max(...pieces.map((piece) => piece.length));
+  const lengths = covers(
+    sideBySide,
+    pieces.reduce((sum, piece) => sum + piece.count, 0),
+  );
+  step((show) => `along: ${sideBySide} side by side, so ${lengths} × ${show.length(longest)}`);
+  return (lengths * longest) as Inches;
+}
+
+/** Sides, top and bottom. */
+function plainPieces(width: Inches, length: Inches, border: Inches, options: CornerOptions): BorderPiece[] {
+  return borderLengths(width, length, border, options).filter((piece) => piece.piece !== "cornerstones");
+}
+
+/**
+ * Fewest strips for some lengths, where each row of joined strips yields one or more of them: every way to choose what
+ * shares a row with the first length, and the same again for the rest.
+ */
+function fewestStrips(lengths: readonly number[], row: (total: number) => number): number {
+  if (lengths.length === 0) return 0;
+  const [first, ...others] = lengths;
+  const choices = Array.from({ length: 2 ** others.length }, (_, choice) => {
+    const shares = (index: number): boolean => ((choice >> index) & 1) === 1;
+    const total = others.reduce((sum, length, index) => sum + (shares(index) ? length : 0), first);
+    const rest = others.filter((_length, index) => !shares(index));
+    return row(total) + fewestStrips(rest, row);
+  });
+  return Math.min(...choices);
+}
