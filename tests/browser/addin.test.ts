@@ -131,9 +131,9 @@ function call(page: Page, id: string, cells: unknown[]) {
 }
 
 /** Opens every entry, or only one. */
-async function openEntries(page: Page, only?: string): Promise<void> {
+async function openEntries(page: Page, only: string | null = null): Promise<void> {
   await page.locator("details").evaluateAll((all, id) => {
-    for (const entry of all) (entry as HTMLDetailsElement).open = id === undefined || entry.id === id;
+    for (const entry of all) (entry as HTMLDetailsElement).open = id === null || entry.id === id;
   }, only);
 }
 
