@@ -26,9 +26,12 @@ export interface Bundle {
   squaring?: Inches;
 }
 
-/** The planner works in whole numbers: these hold every ruler mark, and decimals to the third place. */
-const FINE_MARKS = [inches(1 / 2000), toInches(0.001, "cm")] as const;
+/** The planner works in whole numbers: these hold every ruler mark, and decimals to the second place. */
+const FINE_MARKS = [inches(1 / 400), toInches(0.01, "cm")] as const;
 
+/** Longer strips are cut from no fabric, and longer lists only make the planner slow. */
+const LONGEST_STRIP = 150;
+const MOST_KINDS = 40;
 const MOST_PATCHES = 5000;
 
 /**
@@ -55,14 +58,21 @@ function bundleStrips(
   requirePositive("width", width);
   requireNotNegative("squaring", squaring);
   if (width <= squaring) throw new Problem("bad input", "squaring leaves nothing of the strip");
+  if (width > LONGEST_STRIP) {
+    throw new Problem("bad input", (show) => `width is more than ${show.length(LONGEST_STRIP)}; no strip is that long`);
+  }
   const usable = width - squaring;
   if (list.length === 0) throw new Problem("bad input", "the list is empty");
   for (const row of list) requireFits(row, stripWidth, usable);
   const wanted = list.filter(({ count }) => count > 0);
   const patches = wanted.reduce((sum, { count }) => sum + count, 0);
   if (patches === 0) return 0;
-  if (patches > MOST_PATCHES) {
-    throw new Problem("bad input", `the list has ${patches} patches; at most ${MOST_PATCHES} are planned at once`);
+  if (wanted.length > MOST_KINDS || patches > MOST_PATCHES) {
+    throw new Problem(
+      "bad input",
+      `the list has ${patches} patches in ${wanted.length} rows; ` +
+        `at most ${MOST_PATCHES} in ${MOST_KINDS} rows are planned at once`,
+    );
   }
   const lengths = [usable, ...wanted.map(({ patch }) => patch)];
   const holdsAll = (mark: number) => lengths.every((length) => same(length, nearestCount(mark, length) * mark));

@@ -128,6 +128,9 @@ export function tubeLayout(list: readonly TubeUnits[], tube: Tube): TubeCut[] {
   });
 }
 
+/** Far more than any strip gives; more would keep a spreadsheet waiting. */
+const MOST_LAID_OUT = 10_000;
+
 /** A unit as the tube sees it. */
 interface UnitShape {
   trim: Inches;
@@ -146,10 +149,10 @@ interface Place extends UnitShape {
 function* places(list: readonly TubeUnits[], tube: Tube): Generator<Place> {
   if (list.length === 0) throw new Problem("bad input", "the list is empty");
   for (const { count } of list) requireCount("count", count);
-  requireCount(
-    "the number of units",
-    list.reduce((sum, { count }) => sum + count, 0),
-  );
+  const units = list.reduce((sum, { count }) => sum + count, 0);
+  if (units > MOST_LAID_OUT) {
+    throw new Problem("bad input", `the list has ${units} units; at most ${MOST_LAID_OUT} are laid out at once`);
+  }
   const largestFirst = [...list].sort((a, b) => b.trim - a.trim);
   let last: Place | undefined;
   let lastOpposite: Place | undefined;

@@ -170,5 +170,6 @@ export const bundles: Case[] = [
     source: "derived",
   },
   { call: "BUNDLECHECK", cells: [[[5, 5001]], 40, 2.5], fails: "#VALUE!", says: "at most 5000", source: "derived" },
+  { call: "BUNDLECHECK", cells: [[[5, 80]], 40, 2.5, 151], fails: "#VALUE!", says: "no strip is", source: "derived" },
   { call: "BUNDLECHECK", cells: [[["", ""]], 40, 2.5], fails: "#VALUE!", says: "the list is empty", source: "derived" },
 ];

@@ -186,14 +186,15 @@ export const tubes: Case[] = [
     call: "TUBELENGTH",
     cells: [
       [
-        [3, 600000],
-        [2.5, 600000],
+        [3, 9000],
+        [2.5, 1001],
       ],
       2.5,
     ],
     fails: "#VALUE!",
-    says: "more than a million",
+    says: "the list has 10001 units; at most 10000",
     source: "derived",
   },
+  { call: "TUBELENGTH", cells: [[[3, 2000000]], 2.5], fails: "#VALUE!", says: "than a million", source: "derived" },
   { call: "TUBELENGTH", cells: [[[null, null]], 2.5], fails: "#VALUE!", says: "the list is empty", source: "derived" },
 ];
