@@ -1,12 +1,12 @@
 /** Writes docs/reference/ from the same metadata that the spreadsheet reads and the check values that the tests run. */
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import ts from "typescript";
 import { families, worksheetName } from "../functions";
 import { figures } from "../src/pictures/figures";
 import { cases } from "../tests/cases/index";
 import { metadataText } from "./metadata";
-import { type Comment, familyPage, type FunctionMetadata, GENERATED } from "./reference/page";
+import { readComments } from "./reference/comments";
+import { familyPage, type FunctionMetadata, GENERATED } from "./reference/page";
 import { readingHelp } from "./reference/readingHelp";
 
 const ROOT = join(__dirname, "..");
@@ -43,24 +43,6 @@ export function referenceFiles(): Map<string, string> {
   files.set("README.md", ["# The functions", GENERATED, readingHelp, ...index].join("\n\n") + "\n");
   for (const [id, draw] of figures) files.set(`figures/${id.toLowerCase()}.svg`, draw());
   return files;
-}
-
-/** What the doc comment of every worksheet function says beyond the metadata. */
-function readComments(): Map<string, Comment> {
-  const comments = new Map<string, Comment>();
-  const folder = join(ROOT, "functions");
-  for (const file of readdirSync(folder).filter((name) => name.endsWith(".ts"))) {
-    const source = ts.createSourceFile(file, readFileSync(join(folder, file), "utf8"), ts.ScriptTarget.Latest, true);
-    source.forEachChild((node) => {
-      if (!ts.isFunctionDeclaration(node) || node.name === undefined) return;
-      const comment = ts.getJSDocCommentsAndTags(node).at(0)?.comment;
-      const [, ...rules] = (ts.getTextOfJSDocComment(comment) ?? "").split(/\n\s*\n/);
-      const returns = ts.getTextOfJSDocComment(ts.getJSDocReturnTag(node)?.comment) ?? "";
-      const oneLine = (text: string) => text.replace(/\s+/g, " ").trim();
-      comments.set(worksheetName(node.name.text), { rules: rules.map(oneLine), returns: oneLine(returns) });
-    });
-  }
-  return comments;
 }
 
 if (require.main === module) {

@@ -1,20 +1,13 @@
 /** One page of the reference: the functions of a family, from their metadata and check values. */
 import type { Case, Gives } from "../../tests/cases";
 import { SOURCES } from "../../tests/sources";
+import type { Comment } from "./comments";
 
 /** What the metadata generator tells of a function. */
 export interface FunctionMetadata {
   id: string;
   description: string;
   parameters: { name: string; description: string; optional?: boolean; dimensionality?: string }[];
-}
-
-/** What a doc comment says beyond the metadata. */
-export interface Comment {
-  /** The paragraphs after the first: how the function decides. */
-  rules: string[];
-  /** What the function gives. */
-  returns: string;
 }
 
 export interface FamilyPage {
@@ -82,7 +75,11 @@ export function formula(row: Case): string {
 
 function typed(cell: unknown): string {
   if (cell === null || cell === undefined) return "";
-  if (Array.isArray(cell)) return `{${(cell as unknown[][]).map((row) => row.map(typed).join(",")).join(";")}}`;
+  if (Array.isArray(cell)) {
+    // An array in braces has no empty places: an empty cell is written as empty text.
+    const rows = (cell as unknown[][]).map((row) => row.map((one) => typed(one ?? "")).join(","));
+    return `{${rows.join(";")}}`;
+  }
   if (typeof cell === "string") return `"${cell.replace(/"/g, '""')}"`;
   return typeof cell === "boolean" ? String(cell).toUpperCase() : `${cell as number}`;
 }

@@ -29,6 +29,7 @@ module.exports = (env = {}) => ({
   resolve: { extensions: [".ts", ".js"] },
   module: { rules: [typescriptRule] },
   performance: { hints: false },
+  stats: "minimal",
   plugins: [emitFiles(() => addinFiles(Boolean(env.store)))],
 });
 

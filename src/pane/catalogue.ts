@@ -12,6 +12,8 @@ export interface FunctionEntry {
   /** Registered name, without the namespace. */
   id: string;
   description: string;
+  /** How the function decides, a paragraph each. */
+  rules: string[];
   /** What the cell shows. */
   gives: string;
   parameters: ParameterEntry[];
@@ -21,7 +23,7 @@ export interface FunctionEntry {
 export interface ParameterEntry {
   name: string;
   description: string;
-  optional: boolean;
+  optional?: boolean;
 }
 
 export interface Example {

@@ -50,11 +50,12 @@ ${about === "" ? "" : `<p>${escaped(about)}</p>\n`}${functions.map(functionDetai
 }
 
 /** The list shows the first sentence; the rest comes with the arguments. */
-function functionDetails({ id, description, gives, parameters, examples }: FunctionEntry): string {
-  const [first, ...more] = description.split(/(?<=\.) (?=[A-Z])/);
+function functionDetails({ id, description, rules, gives, parameters, examples }: FunctionEntry): string {
+  const [first, ...others] = description.split(/(?<=\.) (?=[A-Z])/);
+  const more = [others.join(" "), ...rules].filter((paragraph) => paragraph !== "");
   return `<details id="${escaped(id)}">
 <summary><span class="name">${escaped(id)}</span> <span class="says">${escaped(first)}</span></summary>
-${more.length === 0 ? "" : `<p>${escaped(more.join(" "))}</p>\n`}<h3>Gives</h3>
+${more.map((paragraph) => `<p>${escaped(paragraph)}</p>\n`).join("")}<h3>Gives</h3>
 <p>${escaped(gives)}</p>
 <h3>Arguments</h3>
 <dl>
