@@ -2,6 +2,8 @@
 import * as backing from "./backing";
 import * as batting from "./batting";
 import * as binding from "./binding";
+import * as blocks from "./blocks";
+import * as quilts from "./quilts";
 import * as borders from "./borders";
 import * as bundles from "./bundles";
 import * as checks from "./checks";
@@ -33,6 +35,8 @@ export const families: Record<string, Record<string, WorksheetFunction>> = {
   yardage,
   plans,
   panels,
+  blocks,
+  quilts,
   settings,
   borders,
   backing,

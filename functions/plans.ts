@@ -1,7 +1,8 @@
 /** Cut plans: which strips to cut, what to cut from each, and how much fabric that takes. */
 import * as plans from "../src/math/plans";
+import { stripsFirst as splitByStrips } from "../src/math/stripsFirst";
 import { inches } from "../src/math/units";
-import { answer, type Cell, type Door } from "./cells";
+import { answer, type Cell, type Door, type Value } from "./cells";
 import { planTable } from "./planTable";
 import { readList } from "./cutLists";
 
@@ -80,6 +81,43 @@ export function planSpare(list: any[][], amount: any, width?: any, squaring?: an
   return answer(units, (door) => {
     const bought = door.fabric("amount", amount);
     return door.showsLength(plans.planSpare(readPlan(door, list, width, squaring, trimming), bought));
+  });
+}
+
+/**
+ * A roll of strips used first: which patches of a list come from the strips, and which must come from yardage.
+ * A patch comes from a strip where one of its sides is the strip's width; the list's order says what is wanted first.
+ * @customfunction STRIPSFIRST
+ * @param list Rows of label, width, height, count and, if need be, grain: "any" or "upright".
+ * @param strips Strips at hand.
+ * @param [stripWidth] Width of each strip: 2 1/2 in (usual) or 6.5 cm.
+ * @param [length] Usable length of each strip: 42 in (usual) or 107 cm.
+ * @param [units] "in" (usual) or "cm".
+ * @returns Table: label, width, height, count from yardage (a list that PLAN reads), grain, count from strips; then strips.
+ */
+export function stripsFirst(list: any[][], strips: any, stripWidth?: any, length?: any, units?: any): any[][] {
+  return answer(units, (door) => {
+    const split = splitByStrips(
+      readList(door, list),
+      door.count("strips", strips),
+      door.length("strip width", stripWidth, door.conventions.bindingStrip),
+      door.length("length", length, door.conventions.fabricWidth),
+    );
+    return [
+      ["label", "width", "height", "from yardage", "grain", "from strips"],
+      ...split.rows
+        .filter(({ patch }) => patch.count > 0)
+        .map(({ patch, fromStrips, fromYardage }): Value[] => [
+          patch.label,
+          door.showsLength(patch.width),
+          door.showsLength(patch.height),
+          fromYardage,
+          patch.grain,
+          fromStrips,
+        ]),
+      ["strips used", "", "", "", "", split.stripsUsed],
+      ["strips left", "", "", "", "", split.stripsLeft],
+    ];
   });
 }
 

@@ -3,6 +3,8 @@ import type { Case } from "../cases";
 import { backing } from "./backing";
 import { batting } from "./batting";
 import { binding } from "./binding";
+import { blocks } from "./blocks";
+import { quilts } from "./quilts";
 import { borders } from "./borders";
 import { bundles } from "./bundles";
 import { checks } from "./checks";
@@ -27,6 +29,8 @@ export const cases: Record<string, Case[]> = {
   strips,
   plans,
   panels,
+  blocks,
+  quilts,
   bundles,
   tubes,
   yardage,

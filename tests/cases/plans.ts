@@ -232,4 +232,58 @@ export const plans: Case[] = [
   },
   { call: "PLAN", cells: [[["a", 2, 2]]], fails: "#VALUE!", says: "the list needs the columns", source: "derived" },
   { call: "PLAN", cells: [SQUARES, 22], fails: "#VALUE!", says: "measured folded?", source: "derived" },
+
+  {
+    call: "STRIPSFIRST",
+    cells: [
+      [
+        ["logs", 2.5, 4.5, 100],
+        ["bars", 6.5, 2.5, 80],
+        ["squares", 3, 3, 10],
+      ],
+      20,
+    ],
+    gives: [
+      ["label", "width", "height", "from yardage", "grain", "from strips"],
+      ["logs", 2.5, 4.5, 0, "any", 100],
+      ["bars", 6.5, 2.5, 20, "any", 60],
+      ["squares", 3, 3, 10, "any", 0],
+      ["strips used", "", "", "", "", 20],
+      ["strips left", "", "", "", "", 0],
+    ],
+    source: "derived",
+    note: "5 logs and 3 bars fill a strip of 42 in exactly: 20 strips hold 100 logs and 60 bars, 840 in",
+    example: "Logs first, then bars, from 20 strips of 2 1/2 in",
+  },
+  {
+    call: "STRIPSFIRST",
+    cells: [[["squares", 5, 2.5, 336]], 42, null, 40],
+    gives: [
+      [null, null, null, null, null, null],
+      ["squares", 5, 2.5, 0, "any", 336],
+      [null, null, null, null, null, 42],
+      [null, null, null, null, null, 0],
+    ],
+    source: "common practice",
+    note: "a strip of 40 in gives 8 pieces of 5 in",
+  },
+  {
+    call: "STRIPSFIRST",
+    cells: [[["logs", 20, 6.5, 12]], 2, null, null, "cm"],
+    gives: [
+      [null, null, null, null, null, null],
+      ["logs", 20, 6.5, 2, "any", 10],
+      [null, null, null, null, null, 2],
+      [null, null, null, null, null, 0],
+    ],
+    source: "derived",
+    note: "5 logs of 20 cm from a strip of 107 cm",
+  },
+  {
+    call: "STRIPSFIRST",
+    cells: [[["logs", 2.5, 4.5, 100]], -1],
+    fails: "#VALUE!",
+    says: "strips must be 0 or more",
+    source: "derived",
+  },
 ];
