@@ -1,6 +1,7 @@
 /** Batting: the layer between top and backing, off the roll or in a package. */
 import { battingPack as choosePack, battingSize as sizeOfBatting, type Pack, PACKS } from "../src/math/batting";
 import { Problem } from "../src/math/problem";
+import { assume } from "../src/math/working";
 import { answer, type Cell, type Door, filledRows, isEmpty } from "./cells";
 
 /**
@@ -49,7 +50,10 @@ function readQuilt(door: Door, width: Cell, length: Cell, margin: Cell) {
 }
 
 function readPacks(door: Door, range: Cell): readonly Pack[] {
-  if (isEmpty(range)) return PACKS;
+  if (isEmpty(range)) {
+    assume(() => "packs: crib to king, as usual where none are given");
+    return PACKS;
+  }
   return filledRows(range).map(({ number, cells }) => {
     if (cells.length !== 3) throw new Problem("bad input", "packs must have three columns: name, width, length");
     const [name, width, length] = cells;

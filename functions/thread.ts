@@ -2,8 +2,8 @@
 import * as threads from "../src/math/thread";
 import { answer } from "./cells";
 
-/** The least and most thread that any stitch takes for a length of seam. */
-const RATIOS = { usual: 2.5, least: 1, most: 25 };
+/** Usual for a lockstitch, and the least and most that any stitch takes. */
+const RATIOS = { usual: threads.LOCKSTITCH_RATIO, least: 1, most: 25 };
 
 /**
  * Thread for a length of seam, needle and bobbin thread of a machine's lockstitch (ISO 4915, type 301) together.

@@ -4,14 +4,17 @@ import { requireCount, requireNotNegative, requirePositive } from "./problem";
 import type { Inches } from "./units";
 import { step } from "./working";
 
+/** Length of thread that a lockstitch takes for each length of seam, as thread makers' guides print it. */
+export const LOCKSTITCH_RATIO = 2.5;
+
 /**
  * Thread for a length of seam, needle and bobbin thread of a lockstitch (ISO 4915, stitch type 301) together.
  *
  * @param seamLength length of all seams, inches
- * @param ratio length of thread for each length of seam; thread makers' guides print 2.5 for a lockstitch
+ * @param ratio length of thread for each length of seam
  * @returns inches
  */
-export function threadLength(seamLength: Inches, ratio = 2.5): Inches {
+export function threadLength(seamLength: Inches, ratio = LOCKSTITCH_RATIO): Inches {
   requireNotNegative("seam length", seamLength);
   requirePositive("ratio", ratio);
   const thread = (seamLength * ratio) as Inches;

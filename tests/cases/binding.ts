@@ -104,6 +104,20 @@ export const binding: Case[] = [
     source: "derived",
     note: "an eighth more than 7 strips give",
   },
+  {
+    call: "BINDINGSTRIPS",
+    cells: [60, 80.5, null, null, 10, null, "straight"],
+    gives: 7,
+    source: "derived",
+    note: "291 in, exactly 7 × 42 − 6 × ½",
+  },
+  {
+    call: "BINDINGSTRIPS",
+    cells: [60, 80.5, null, null, "10 1/8", null, "straight"],
+    gives: 8,
+    source: "derived",
+    note: "an eighth more than 7 strips joined straight give",
+  },
   { call: "BINDINGSTRIPS", cells: [8, 8, 2.5, 42, 0], gives: 1, source: "derived", note: "32 in, less than a strip" },
   {
     call: "BINDINGSTRIPS",

@@ -71,6 +71,13 @@ export const costing: Case[] = [
   },
   {
     call: "KITCOST",
+    cells: [[[1, 2]], [[3, 4, 5]]],
+    fails: "#VALUE!",
+    says: "amounts is 1 row by 2 columns and prices is 1 row by 3 columns",
+    source: "derived",
+  },
+  {
+    call: "KITCOST",
     cells: [column(1, 2), column(3, "")],
     fails: "#VALUE!",
     says: "price in row 2 is missing",
