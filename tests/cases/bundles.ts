@@ -120,6 +120,13 @@ export const bundles: Case[] = [
   },
   {
     call: "BUNDLECHECK",
+    cells: [[[14.001, 3]], 1, 2.5],
+    gives: -1,
+    source: "derived",
+    note: "3 × 14.001 = 42.003: only 2 come out of 42 in",
+  },
+  {
+    call: "BUNDLECHECK",
     cells: [[[12, 80]], 10, 6.5, null, "cm"],
     gives: 0,
     source: "derived",

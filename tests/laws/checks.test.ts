@@ -1,7 +1,9 @@
 import fc from "fast-check";
-import { fabricTotals } from "../../src/math/checks";
+import { fabricCheck, fabricTotals } from "../../src/math/checks";
 import { cutSquare } from "../../src/math/patches";
+import { plan } from "../../src/math/plans";
 import { sewnTogether } from "../../src/math/seams";
+import { showing } from "../../src/math/show";
 import { inches } from "../../src/math/units";
 import { lengths, seams } from "./arbitraries";
 
@@ -44,5 +46,15 @@ describe("fabricTotals", () => {
   test("keeps the order of first mention", () => {
     const uses = ["white", "blue", "White"].map((fabric) => ({ fabric, amount: inches(9) }));
     expect(fabricTotals(uses).map(({ fabric }) => fabric)).toEqual(["white", "blue"]);
+  });
+});
+
+describe("fabricCheck", () => {
+  test("says perhaps where a better plan might still do with the fabric", () => {
+    const squares = { label: "square", width: inches(9.5), height: inches(9.5), count: 63, grain: "any" } as const;
+    const unproved = { ...plan([squares]), length: inches(152), leastLength: inches(149) };
+    const says = (amount: number) => fabricCheck(unproved, inches(amount))(showing("in"));
+    expect(says(150)).toBe("perhaps short by 2 in: the patches take 152 in by the best plan found, 150 in are there");
+    expect(says(148)).toBe("short by 4 in: the patches take 152 in, 148 in are there");
   });
 });
