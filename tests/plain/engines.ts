@@ -5,19 +5,20 @@ import { join } from "node:path";
 /** What stands in a cell: a formula with its equals sign, a value, or nothing. */
 export type Input = string | number | boolean | null;
 
-/** What the cell shows: an error is its text, such as "#N/A"; an empty cell is empty text. */
+/** What a formula shows; an error is its text, such as "#N/A". Null for a cell that holds no formula. */
 export type Shown = string | number;
 
-/** Works out a sheet in @ironcalc/wasm. */
-export function recalculate(rows: Input[][]): Shown[][] {
-  const inputs = rows.map((row) => row.map(typed));
+/** Works out some sheets, each in a workbook of its own, in @ironcalc/wasm. */
+export function recalculate(sheets: Input[][][]): Shown[][][] {
+  const inputs = sheets.map((rows) => rows.map((row) => row.map(typed)));
   const run = spawnSync(process.execPath, [join(__dirname, "ironcalc.mjs")], {
     input: JSON.stringify(inputs),
     encoding: "utf8",
     maxBuffer: 2 ** 28,
+    timeout: 300_000,
   });
-  if (run.status !== 0) throw new Error(run.stderr);
-  return JSON.parse(run.stdout) as Shown[][];
+  if (run.status !== 0) throw run.error ?? new Error(run.stderr);
+  return JSON.parse(run.stdout) as Shown[][][];
 }
 
 /** As a maker would type it, with the apostrophe that keeps text from becoming a number or a date. */

@@ -90,6 +90,16 @@ export function down(quotient: Formula): string {
   return plain`INT(ROUND(${quotient},9))`;
 }
 
+/** Down to the multiple of `mark` below; a mark of 0 leaves the value exact. */
+export function downToMark(mark: Formula, value: Formula): Formula {
+  return mark === 0 ? value : plain`IF(${mark}=0,${value},${down(plain`${value}/${mark}`)}*${mark})`;
+}
+
+/** To the nearest multiple of `mark`, halves up; a mark of 0 leaves the value exact. */
+export function toNearestMark(mark: Formula, value: Formula): Formula {
+  return mark === 0 ? value : plain`IF(${mark}=0,${value},INT(ROUND(${value}/${mark},9)+0.5)*${mark})`;
+}
+
 /** How many of `each` cover `whole`, where `whole` is not below 0. */
 export function covers(each: Formula, whole: Formula): string {
   return up(plain`${whole}/${each}`);
@@ -152,9 +162,9 @@ export function atMost(small: Formula, large: Formula): Condition {
   return `${written(small)}<=${typeof large === "number" ? written(large + 1e-9) : written(plain`${large}+1E-9`)}`;
 }
 
-/** Whether a number is above a limit that is known. */
-export function above(limit: number, value: Formula): Condition {
-  return typeof value === "number" ? value > limit : plain`${value}>${limit}`;
+/** Whether a value is above a limit. */
+export function above(limit: Formula, value: Formula): Condition {
+  return typeof value === "number" && typeof limit === "number" ? value > limit : plain`${value}>${limit}`;
 }
 
 /** Whether two numbers are the same; whole numbers only. */

@@ -1,27 +1,69 @@
 /** Lengths and amounts: reading, writing and rounding them. */
-import { either, plain } from "./formula";
+import { above, downToMark, either, type Formula, plain, quoted, toNearestMark, upToMark } from "./formula";
 import { fabricToBuy, twin, type Twins } from "./template";
 
 export const length: Twins = {
   LENGTH: twin("length units", "amount", (read) => {
     read.staysEmpty(read.isEmpty("length"));
-    return read.emptyIf === true ? '""' : read.lengthOrZero("length");
+    return read.emptyIf === true ? NOTHING : read.lengthOrZero("length");
   }),
 
   LENGTHTEXT: twin("length denominator units", "text", (read) => {
     read.staysEmpty(read.isEmpty("length"));
-    if (read.emptyIf === true) return '""';
+    if (read.emptyIf === true) return NOTHING;
     const value = read.signedLength("length");
     const parts = read.count("denominator", { in: 8, cm: 10 }, 1);
-    const marks = plain`INT(ROUND(ABS(${value})*${parts},9)+0.5)`;
-    const [whole, over] = [plain`INT(${marks}/${parts})`, plain`MOD(${marks},${parts})`];
-    const divisor = plain`GCD(${over},${parts})`;
-    const fraction = plain`${over}/${divisor}&"/"&${parts}/${divisor}`;
-    const sign = plain`IF(AND(${value}<0,${marks}>0),"-","")`;
-    const mixed = plain`IF(${over}=0,${whole},IF(${whole}=0,"",${whole}&" ")&${fraction})`;
-    const decimal = plain`ROUND(IF(${value}<0,-1,1)*${marks}/${parts},4)&""`;
-    return either(read.metric, decimal, `${sign}&${mixed}`);
+    const sign = plain`IF(AND(${value}<0,${marks(value, parts)}>0),"-","")`;
+    const decimal = plain`ROUND(IF(${value}<0,-1,1)*${marks(value, parts)}/${parts},4)&""`;
+    return either(read.metric, decimal, `${sign}&${fractionText(value, parts)}`);
+  }),
+
+  LENGTHMARK: twin("length mark way units", "amount", (read) => {
+    read.staysEmpty(read.isEmpty("length"));
+    if (read.emptyIf === true) return NOTHING;
+    const [value, mark] = [read.longLength("length"), read.lengthOrZero("mark", "mark")];
+    return read.choose("way", "up", {
+      up: () => upToMark(mark, value),
+      down: () => downToMark(mark, value),
+      nearest: () => toNearestMark(mark, value),
+    });
   }),
 
   FABRIC: twin("length step units", "amount", (read) => fabricToBuy(read, read.longLength("length"))),
+
+  FABRICTEXT: twin("amount units", "text", (read) => {
+    read.staysEmpty(read.isEmpty("amount"));
+    if (read.emptyIf === true) return NOTHING;
+    const amount = read.fabric("amount");
+    const decimal = plain`ROUND(${amount},4)`;
+    const isEven = (parts: number) => plain`ABS(${amount}-ROUND(${amount}*${parts},0)/${parts})<0.000000001`;
+    const yards = [16, 3, 8].reduce<Formula>(
+      (rest, parts) => plain`IF(${isEven(parts)},${fractionText(amount, parts)},${rest})`,
+      decimal,
+    );
+    return either(read.metric, plain`${decimal}&${quoted(" m")}`, plain`${yards}&${quoted(" yd")}`);
+  }),
+
+  BEFOREWASHING: twin("length shrinkage units", "amount", (read) => {
+    const [length, shrinkage] = [read.longLength("length"), read.rate("shrinkage")];
+    read.require(above(shrinkage, 1));
+    return plain`${length}/(1-${shrinkage})`;
+  }),
 };
+
+/** The answer where the argument is left out altogether. */
+const NOTHING = '""';
+
+/** The size of a value in parts of a unit, the nearest whole number of them. */
+function marks(value: Formula, parts: Formula): string {
+  return plain`INT(ROUND(ABS(${value})*${parts},9)+0.5)`;
+}
+
+/** The size of a value as a ruler reads, reduced: 2 1/4. */
+function fractionText(value: Formula, parts: Formula): string {
+  const all = marks(value, parts);
+  const [whole, over] = [plain`INT(${all}/${parts})`, plain`MOD(${all},${parts})`];
+  const divisor = plain`GCD(${over},${parts})`;
+  const fraction = plain`${over}/${divisor}&"/"&${parts}/${divisor}`;
+  return plain`IF(${over}=0,${whole},IF(${whole}=0,"",${whole}&" ")&${fraction})`;
+}

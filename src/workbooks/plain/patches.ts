@@ -1,13 +1,16 @@
 /** Patches: from the finished size to the size to cut, and back. */
-import { type Formula, plain, upToMark } from "./formula";
+import { type Formula, plain, times, upToMark } from "./formula";
 import type { Reader } from "./reader";
 import { twin, type Twins } from "./template";
 
 export const patches: Twins = {
-  CUTSQUARE: twin("finished seam mark units", "size", (read) => {
-    const [finished, seam] = [read.length("finished"), read.lengthOrZero("seam", "seam")];
-    return toMark(read, 0, plain`${finished}+2*${seam}`);
-  }),
+  CUTSQUARE: twin("finished seam mark units", "size", (read) =>
+    toMark(read, 0, square(read.length("finished"), read.lengthOrZero("seam", "seam"))),
+  ),
+
+  CUTCORNER: twin("finished seam mark units", "size", (read) =>
+    toMark(read, 0, square(read.length("finished"), read.lengthOrZero("seam", "seam"))),
+  ),
 
   CUTHALFSQUARE: twin("finished madeAtOnce seam mark units", "size", (read) => {
     const [finished, seam] = [read.length("finished"), read.lengthOrZero("seam", "seam")];
@@ -20,9 +23,33 @@ export const patches: Twins = {
     ];
     return toMark(read, "mark", read.chooseNumber("madeAtOnce", 2, new Map(branches)));
   }),
+
+  CUTQUARTERSQUARE: twin("finished seam mark units", "size", (read) =>
+    toMark(read, "mark", quarterSquare(read.length("finished"), read.lengthOrZero("seam", "seam"))),
+  ),
+
+  /** The long edge of a side triangle is the diagonal of a block. */
+  CUTSIDETRIANGLE: twin("block seam mark units", "size", (read) =>
+    toMark(read, "mark", quarterSquare(times("SQRT(2)", read.length("block")), read.lengthOrZero("seam", "seam"))),
+  ),
+
+  /** The long edge of a corner triangle is the side of a block. */
+  CUTCORNERTRIANGLE: twin("block seam mark units", "size", (read) => {
+    const [block, seam] = [read.length("block"), read.lengthOrZero("seam", "seam")];
+    return toMark(read, "mark", plain`${block}/SQRT(2)+(2+SQRT(2))*${seam}`);
+  }),
 };
 
 /** The size to cut, up to the mark that the maker gave or to the usual one. */
-function toMark(read: Reader, usual: "mark" | 0, exact: Formula): Formula {
+export function toMark(read: Reader, usual: "mark" | 0, exact: Formula): Formula {
   return upToMark(read.lengthOrZero("mark", usual), exact);
+}
+
+function square(finished: Formula, seam: Formula): Formula {
+  return plain`${finished}+2*${seam}`;
+}
+
+/** A square cut twice, corner to corner: its side is the long edge of the four triangles. */
+function quarterSquare(longEdge: Formula, seam: Formula): Formula {
+  return plain`${longEdge}+2*(1+SQRT(2))*${seam}`;
 }

@@ -66,6 +66,16 @@ export class Reader {
     return this.number(name, { least: 0, most: LONGEST_BARE }, usual);
   }
 
+  /** A length above 0; left out, what another formula gives. */
+  lengthOr(name: string, otherwise: Formula): Formula {
+    return this.numberOr(name, { above: 0, most: LONGEST_BARE }, otherwise);
+  }
+
+  /** A length that may be 0; left out, what another formula gives. */
+  lengthOrZeroOr(name: string, otherwise: Formula): Formula {
+    return this.numberOr(name, { least: 0, most: LONGEST_BARE }, otherwise);
+  }
+
   /** A length that may be longer than anything on a quilt. */
   longLength(name: string): Formula {
     return this.number(name, { least: 0, most: LONGEST });
@@ -100,6 +110,13 @@ export class Reader {
     return this.number(name, { least: 0, most: LONGEST, ...limits }, usual, plainNumber);
   }
 
+  /** A rate such as 45 %; a bare number above `largest` most likely lacks its percent sign. */
+  rate(name: string, largest = 1): Formula {
+    const argument = this.argument(name);
+    const percent = argument.kind === "typed" && String(argument.value).includes("%");
+    return this.number(name, { least: 0, most: percent ? LONGEST : largest }, undefined, plainNumber);
+  }
+
   /** The shop's steps in a yard (meter), so that an amount is a whole number of steps divided by this. */
   stepsPerUnit(name: string): Formula {
     const argument = this.argument(name);
@@ -110,21 +127,37 @@ export class Reader {
   }
 
   /** What one of several words calls for. A branch is written only where it can be chosen. */
-  choose(name: string, usual: string, branches: Record<string, () => Formula>): Formula {
+  choose(name: string, usual: string | undefined, branches: Readonly<Record<string, () => Formula>>): Formula {
     const argument = this.argument(name);
-    if (isEmptyAlways(argument)) return branches[usual]!();
+    if (isEmptyAlways(argument)) return usual === undefined ? this.refuse() : branches[usual]!();
     const words = Object.keys(branches);
     if (argument.kind === "typed") {
-      const word = String(argument.value).trim().toLowerCase().replace(/\s+/g, " ");
+      const word = plainWord(argument.value);
       return words.includes(word) ? branches[word]!() : this.refuse();
     }
     const { text, emptyIf: empty } = this.one(name, argument);
-    this.require(any([empty, ...words.map((word) => plain`${text}=${quoted(word)}`)]));
+    const known = words.map((word) => plain`${text}=${quoted(word)}`);
+    this.require(any([usual === undefined ? false : empty, ...known]));
     const others = words.filter((word) => word !== usual);
     return others.reduce<Formula>(
       (rest, word) => either(plain`${text}=${quoted(word)}`, this.branch(branches[word]!), rest),
-      this.branch(branches[usual]!),
+      usual === undefined ? NO_ANSWER : this.branch(branches[usual]!),
     );
+  }
+
+  /** Whether the word that is chosen from several is one of some of them. */
+  isChosen(name: string, usual: string, words: readonly string[], some: readonly string[]): Condition {
+    const is = (chosen: string): Condition => some.includes(chosen);
+    const argument = this.argument(name);
+    if (isEmptyAlways(argument)) return is(usual);
+    if (argument.kind === "typed") {
+      const word = plainWord(argument.value);
+      if (!words.includes(word)) this.refuse();
+      return is(word);
+    }
+    const { text, emptyIf: empty } = this.one(name, argument);
+    this.require(any([empty, ...words.map((word) => plain`${text}=${quoted(word)}`)]));
+    return any([is(usual) === true ? empty : false, ...some.map((word) => plain`${text}=${quoted(word)}`)]);
   }
 
   /** What one of several numbers calls for. */
@@ -157,22 +190,33 @@ export class Reader {
     return usual ? not(all([not(empty), no])) : yes;
   }
 
-  /** A range of lengths or numbers, of which blank cells do not count; text in a cell is refused. */
-  range(name: string, limits: { above?: number; least?: number } = { above: 0 }): string {
-    const argument = this.argument(name);
-    const text = rangeText(argument);
-    if (text === undefined) throw new NoTwin(`${name} is no range`);
+  /** A range of lengths above 0, at least one; blank cells do not count, text in a cell is refused. */
+  lengths(name: string): string {
+    const text = this.range(name);
     this.require(`SUMPRODUCT((${text}<>"")*1)=COUNT(${text})`);
-    this.require(`COUNT(${text})>0`);
-    this.require(limits.above === undefined ? `MIN(${text})>=${limits.least ?? 0}` : `MIN(${text})>${limits.above}`);
+    this.require(`MIN(${text})>0`);
+    this.require(`MAX(${text})<=${LONGEST_BARE}`);
     return text;
   }
 
+  /** The sum of a range or of one value, 0 where it is left out; text in a cell is refused. */
+  sum(name: string): Formula {
+    const argument = this.argument(name);
+    if (isEmptyAlways(argument)) return 0;
+    if (argument.kind === "typed") return this.plainNumber(name);
+    const text = written((argument as One).text);
+    this.require(`SUMPRODUCT((${text}<>"")*1)=COUNT(${text})`);
+    this.require(`MIN(${text})>=0`);
+    return `SUM(${text})`;
+  }
+
   /** A range as it stands, for templates that say themselves what it may hold. */
-  rangeText(name: string): string {
-    const text = rangeText(this.argument(name));
-    if (text === undefined) throw new NoTwin(`${name} is no range`);
-    return text;
+  range(name: string): string {
+    const argument = this.argument(name);
+    if (argument.kind === "range") return argument.text;
+    if (argument.kind === "one" && argument.emptyIf !== false) return written(argument.text);
+    if (!isEmptyAlways(argument)) throw new NoTwin(`${name} is no range`);
+    return written(this.refuse());
   }
 
   /** Whether an argument was left out or its cell is empty. */
@@ -201,7 +245,7 @@ export class Reader {
     return either(this.metric, value("cm"), value("in"));
   }
 
-  /** Lengths of this unit of fabric, 36 in or 100 cm. */
+  /** The length of one yard (meter), 36 in or 100 cm. */
   get fabricLength(): Formula {
     return this.bySystem((system) => (system === "in" ? 36 : 100));
   }
@@ -220,6 +264,13 @@ export class Reader {
     } finally {
       this.conditions = outer;
     }
+  }
+
+  private numberOr(name: string, limits: Limits, otherwise: Formula): Formula {
+    const argument = this.argument(name);
+    if (isEmptyAlways(argument)) return otherwise;
+    const length = this.number(name, limits, undefined, undefined, true);
+    return either(emptyIf(argument), otherwise, length);
   }
 
   /** A number within limits; left out or blank, the usual one. */
@@ -264,7 +315,7 @@ export class Reader {
     if (typeof value === "number") return holds(value, limits) ? value : this.refuse();
     try {
       const read = readText(value);
-      const longer = { ...limits, most: Math.max(limits.most ?? LONGEST, LONGEST) };
+      const longer = limits.most === LONGEST_BARE ? { ...limits, most: LONGEST } : limits;
       return typeof read === "string" || holds(read, longer) ? read : this.refuse();
     } catch (thrown) {
       if (thrown instanceof Problem) return this.refuse();
@@ -297,7 +348,8 @@ export class Reader {
     return argument;
   }
 
-  private usual(usual: Usual): Formula {
+  /** What is taken where nothing is said. */
+  usual(usual: Usual): Formula {
     if (typeof usual === "number") return usual;
     return this.bySystem((system) =>
       typeof usual === "string" ? tidy(fromInches(CONVENTIONS[system][usual], system)) : usual[system],
@@ -354,9 +406,9 @@ function isEmptyAlways(argument: Argument): boolean {
   return argument.kind === "left out";
 }
 
-function rangeText(argument: Argument): string | undefined {
-  if (argument.kind === "range") return argument.text;
-  return argument.kind === "one" && argument.emptyIf !== false ? written(argument.text) : undefined;
+/** A word as the functions read it: capitals and spaces make no difference. */
+function plainWord(value: string | number | boolean): string {
+  return String(value).trim().toLowerCase().replace(/\s+/g, " ");
 }
 
 function holds(value: number, limits: Limits): boolean {

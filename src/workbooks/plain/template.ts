@@ -4,7 +4,7 @@
  * other.
  */
 import type { Argument, Gives } from "./argument";
-import { type Condition, type Formula, plain, times, up } from "./formula";
+import { above, all, atMost, type Condition, type Formula, minus, not, plain, times, up } from "./formula";
 import { NoTwin, Reader } from "./reader";
 
 /** A single formula, or the rows of a small table. */
@@ -52,4 +52,27 @@ export function fabricToBuy(read: Reader, length: Formula, step = "step"): Formu
   if (typeof steps !== "number" || typeof unit !== "number") return plain`${up(plain`${times(length, steps)}/${unit}`)}/${steps}`;
   const bought = up(plain`${length}/${unit / steps}`);
   return steps < 1 ? plain`${bought}*${1 / steps}` : times(1, steps) === 1 ? bought : plain`${bought}/${steps}`;
+}
+
+/** Usable width of opened fabric. */
+export function openWidth(read: Reader, name: string): Formula {
+  const width = read.length(name, "fabricWidth");
+  read.require(not(isFolded(read, width)));
+  return width;
+}
+
+/** Whether a width was most likely measured on folded fabric: 20 to 23 in. */
+export function isFolded(read: Reader, width: Formula): Condition {
+  const [least, most] = [20, 23].map((inches) => read.bySystem((system) => (system === "in" ? inches : inches * 2.54)));
+  return all([atMost(least!, width), atMost(width, most!)]);
+}
+
+/** Strips that reach a length when they are joined end to end, every join costing `loss`. */
+export function joinedStrips(length: Formula, strip: Formula, loss: Formula): Formula {
+  return plain`MAX(1,${up(plain`${minus(length, loss)}/${plain`(${minus(strip, loss)})`}`)})`;
+}
+
+/** Requires that a join leaves something of a strip. */
+export function requireJoinable(read: Reader, strip: Formula, loss: Formula): void {
+  read.require(above(loss, strip));
 }
