@@ -51,18 +51,6 @@ export interface TubeCut {
 }
 
 /**
- * Largest trim size that a tube gives: strips of 2½ in give 3.182 in.
- *
- * @returns side of the unit, inches, exact
- */
-export function tubeUnitMade(stripWidth: Inches, seam = USUAL.seam): Inches {
-  requirePositive("strip width", stripWidth);
-  requireNotNegative("seam", seam);
-  if (stripWidth <= 2 * seam) throw new Problem("bad input", "strip width must be more than two seams");
-  return (Math.SQRT2 * (stripWidth - seam)) as Inches;
-}
-
-/**
  * Units of one trim size that a length of tube gives.
  *
  * @param length length of the tube, inches
@@ -189,7 +177,7 @@ function headToTail(a: UnitShape, b: UnitShape, { stripWidth, seam = USUAL.seam 
 }
 
 function unitShape(trim: Inches, { stripWidth, seam = USUAL.seam, ears = "clipped" }: Tube): UnitShape {
-  const largest = tubeUnitMade(stripWidth, seam);
+  const largest = largestUnit(stripWidth, seam);
   requirePositive("trim size", trim);
   if (trim <= 2 * seam) throw new Problem("bad input", "trim size must be more than two seams");
   const height = trim / Math.SQRT2;
@@ -203,6 +191,14 @@ function unitShape(trim: Inches, { stripWidth, seam = USUAL.seam, ears = "clippe
   }
   step((show) => `${show.length(trim)} ÷ √2: the tip stands ${show.length(height)} above its seam line`);
   return { trim, height, reach: ears === "clipped" ? height : height + seam };
+}
+
+/** Largest trim size that a tube gives: strips of 2½ in give 3.182 in. */
+function largestUnit(stripWidth: Inches, seam: Inches): number {
+  requirePositive("strip width", stripWidth);
+  requireNotNegative("seam", seam);
+  if (stripWidth <= 2 * seam) throw new Problem("bad input", "strip width must be more than two seams");
+  return Math.SQRT2 * (stripWidth - seam);
 }
 
 /** Corners of a cut unit, with the seam allowance below its long side. */
