@@ -64,7 +64,9 @@ describe("a cell that holds something else than meant gets an answer or a senten
       STRANGERS.map((stranger): Call => [id, good.map((cell, index) => (index === position ? stranger : cell))]),
     );
     const outcomes = await runtime.call(calls);
-    const failures = outcomes.flatMap((outcome, index) => (isClean(outcome) ? [] : [{ call: calls[index], outcome }]));
+    const failures = outcomes.flatMap((outcome, index) =>
+      isClean(outcome) ? [] : [{ call: calls[index], outcome, thrown: thrownBy(calls[index]) }],
+    );
     expect(failures).toEqual([]);
   });
 
@@ -112,6 +114,16 @@ function direct({ call, cells }: Case): Outcome {
     if (!(thrown instanceof CellError)) throw thrown;
     const code = thrown.code === "#N/A" ? CODES.notAvailable : CODES.invalidValue;
     return { ok: false, code, message: thrown.message };
+  }
+}
+
+/** What the function throws by itself, since the runtime swallows it. */
+function thrownBy([id, cells]: Call): string {
+  try {
+    worksheetFunctions.get(id)!(...cells);
+    return "";
+  } catch (thrown) {
+    return String((thrown as Error).stack);
   }
 }
 

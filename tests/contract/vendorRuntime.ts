@@ -85,6 +85,8 @@ export function loadVendorRuntime(): VendorRuntime {
     run,
     associated: () => Object.keys(vm.runInContext("CustomFunctions._association.mappings", page) as object),
     call(calls) {
+      // The runtime fails on an empty batch, which no spreadsheet sends.
+      if (calls.length === 0) return Promise.resolve([]);
       const answers = calls.map(() => {
         const id = ++lastId;
         return { id, outcome: new Promise<Outcome>((resolve) => waiting.set(id, resolve)) };
@@ -119,7 +121,8 @@ function pageWith(bridge: Bridge): vm.Context {
     console: { log: nothing, warn: nothing, error: nothing },
     addEventListener: nothing,
     XMLHttpRequest: nothing,
-    setTimeout: (run: () => void, delay: number) => (delay < TIME_LIMIT ? setTimeout(run, 0) : 0),
+    setTimeout: (run: (...values: unknown[]) => void, delay: number, ...values: unknown[]) =>
+      delay < TIME_LIMIT ? setTimeout(run, 0, ...values) : 0,
     clearTimeout,
     setInterval: () => 0,
     clearInterval: nothing,
