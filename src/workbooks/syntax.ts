@@ -63,12 +63,13 @@ class Reading {
   /** Parts up to the end, or to what closes or separates on this level. */
   list(): Part[] {
     const parts: Part[] = [];
-    while (!this.done && !this.isAt(")") && !this.isAt("}") && !(this.depth > 0 && this.isAt(","))) parts.push(this.part());
+    while (!this.done && !this.isAt(")") && !this.isAt("}") && !(this.depth > 0 && this.isAt(",")))
+      parts.push(this.part());
     return parts;
   }
 
   private part(): Part {
-    const { type, value } = this.tokens[this.at]!;
+    const { type, value } = this.tokens[this.at];
     if (this.isAt("(") || this.isAt("{")) return this.group(value as "(" | "{");
     const name = this.callName();
     if (name !== undefined) return { kind: "call", name, given: this.given() };
@@ -78,7 +79,7 @@ class Reading {
 
   /** The name of a call that starts here, with the workbook that it comes from. */
   private callName(): string | undefined {
-    const skip = this.tokens[this.at]!.type.startsWith("context") && this.isAt("!", 1) ? 2 : 0;
+    const skip = this.tokens[this.at].type.startsWith("context") && this.isAt("!", 1) ? 2 : 0;
     const tokens = this.tokens.slice(this.at, this.at + skip + 1);
     if (tokens[skip]?.type !== "func" || !this.isAt("(", skip + 1)) return undefined;
     this.at += skip + 1;
@@ -92,7 +93,7 @@ class Reading {
         given.push(this.list());
       } while (this.skip(","));
     });
-    return given.length === 1 && given[0]!.length === 0 ? [] : given;
+    return given.length === 1 && given[0].length === 0 ? [] : given;
   }
 
   private group(open: "(" | "{"): Group {

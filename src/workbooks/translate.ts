@@ -31,7 +31,8 @@ const QUILT_NAME = /^(?:.*!)?(?:_xldudf_QUILT_|QUILT\.)([A-Z][A-Z0-9]*)$/is;
 const SINGLE = /^_xlfn\.SINGLE$/i;
 
 /** Built-in functions that give a number or an error, whatever they are given. */
-const GIVE_NUMBERS = /^(?:SUM|ROUND|ROUNDUP|ROUNDDOWN|INT|MAX|MIN|ABS|SQRT|COUNT|COUNTA|PRODUCT|SUMPRODUCT|CEILING|FLOOR|MOD|AVERAGE)$/i;
+const GIVE_NUMBERS =
+  /^(?:SUM|ROUND|ROUNDUP|ROUNDDOWN|INT|MAX|MIN|ABS|SQRT|COUNT|COUNTA|PRODUCT|SUMPRODUCT|CEILING|FLOOR|MOD|AVERAGE)$/i;
 
 const ARITHMETIC = ["+", "-", "*", "/", "^", "%"];
 const NO_ARITHMETIC = ["&", "=", "<", ">", "<=", ">=", "<>"];
@@ -76,10 +77,11 @@ class Translation {
       cells = [[this.text(parts)]];
     }
     const table = cells.map((row) => row.map((cell) => opening + written(cell)));
-    if (this.turned.length > 0 && table.flat().some((cell) => cell.length > LONGEST_FORMULA)) this.leave(this.turned[0]!, TOO_LONG);
+    if (this.turned.length > 0 && table.flat().some((cell) => cell.length > LONGEST_FORMULA))
+      this.leave(this.turned[0], TOO_LONG);
     const { turned, left } = this;
     if (left.length > 0) return { formula, turned: [], left };
-    return { formula: table[0]![0]!, turned, left, ...(table.flat().length > 1 && { table }) };
+    return { formula: table[0][0], turned, left, ...(table.flat().length > 1 && { table }) };
   }
 
   /** The parts as text, with their calls turned. */
@@ -98,7 +100,7 @@ class Translation {
 
   /** What a call becomes; undefined for a call that is none of ours. */
   private turn(call: Call): Formula | undefined {
-    if (SINGLE.test(call.name) && isQuilt(significant(call.given[0] ?? [])[0])) return this.text(call.given[0]!);
+    if (SINGLE.test(call.name) && isQuilt(significant(call.given[0] ?? [])[0])) return this.text(call.given[0]);
     if (quiltId(call) !== undefined) return this.oneValue(quiltId(call)!, this.answer(this.call(call)));
     if (call.name.toUpperCase() !== "INDEX") return undefined;
     const [table, ...more] = significant(call.given[0] ?? []);
@@ -112,7 +114,7 @@ class Translation {
   /** One cell of a table, as INDEX picks it. */
   private pick(id: string, table: Formula[][], at: readonly Argument[]): Formula {
     const places = at.map((argument) => (argument.kind === "typed" ? Number(argument.value) : NaN));
-    const [row, column] = places.length === 1 && table.length === 1 ? [1, places[0]!] : [places[0]!, places[1] ?? 1];
+    const [row, column] = places.length === 1 && table.length === 1 ? [1, places[0]] : [places[0], places[1] ?? 1];
     return table[row - 1]?.[column - 1] ?? this.leave(id, "INDEX does not say which cell of the table");
   }
 
@@ -132,7 +134,10 @@ class Translation {
     const twin = twinOf(id);
     try {
       if ("whyNot" in twin) throw new NoTwin(twin.whyNot);
-      const answer = write(twin, call.given.map((given) => this.argument(given)));
+      const answer = write(
+        twin,
+        call.given.map((given) => this.argument(given)),
+      );
       if (cellsOf(answer.written).some((cell) => written(cell).length > LONGEST_FORMULA)) throw new NoTwin(TOO_LONG);
       this.turned.push(id);
       return { ...answer, twin };
@@ -155,8 +160,8 @@ class Translation {
     const typed = typedValue(parts);
     if (typed !== undefined) return { kind: "typed", value: typed };
     const [only, ...more] = parts;
-    if (more.length === 0 && only!.kind === "leaf") return this.reference(only.type, only.text);
-    if (more.length === 0 && only!.kind === "group") return { kind: "range", text: this.text(parts) };
+    if (more.length === 0 && only.kind === "leaf") return this.reference(only.type, only.text);
+    if (more.length === 0 && only.kind === "group") return { kind: "range", text: this.text(parts) };
     if (more.length === 0 && isQuilt(only)) return this.nested(only as Call);
     if (holdsRange(parts)) throw new NoTwin("an argument works with several cells at once");
     return this.computed(parts);
@@ -216,7 +221,8 @@ function typedValue(parts: readonly Part[]): number | string | boolean | undefin
     return typeof value === "number" ? (isOperator(parts[0], "-") ? -value : value) : undefined;
   }
   const [first, second] = parts;
-  if (first?.kind !== "leaf" || (parts.length > 1 && !(parts.length === 2 && isOperator(second, "%")))) return undefined;
+  if (first?.kind !== "leaf" || (parts.length > 1 && !(parts.length === 2 && isOperator(second, "%"))))
+    return undefined;
   if (first.type === "number") return Number(first.text) / (second ? 100 : 1);
   if (second) return undefined;
   if (first.type === "string") return first.text.slice(1, -1).replaceAll('""', '"');

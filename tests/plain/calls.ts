@@ -12,18 +12,15 @@ type Value = string | number | boolean | null;
 /** Columns that each argument has for its cells. */
 export const COLUMNS_EACH = 4;
 
-const lengths = (least: number, most: number): fc.Arbitrary<number> =>
-  fc.oneof(
-    {
-      weight: 6,
-      arbitrary: fc.integer({ min: Math.ceil(least * 8), max: Math.floor(most * 8) }).map((parts) => parts / 8),
-    },
-    {
-      weight: 2,
-      arbitrary: fc.integer({ min: Math.ceil(least * 10), max: Math.floor(most * 10) }).map((tenths) => tenths / 10),
-    },
-    { weight: 2, arbitrary: fc.double({ min: least, max: most, noNaN: true }) },
+/** On ruler marks, in tenths with their binary dust, and anywhere. */
+const lengths = (least: number, most: number): fc.Arbitrary<number> => {
+  const whole = (parts: number) => fc.integer({ min: Math.ceil(least * parts), max: Math.floor(most * parts) });
+  return fc.oneof(
+    { weight: 6, arbitrary: whole(8).map((eighths) => eighths / 8) },
+    { weight: 2, arbitrary: whole(10).map((tenths) => tenths * 0.1) },
+    { weight: 2, arbitrary: whole(1000000).map((millionths) => millionths / 1000000) },
   );
+};
 
 const one = <T extends string | number | boolean>(...list: T[]): fc.Arbitrary<T> => fc.constantFrom(...list);
 
@@ -35,7 +32,7 @@ interface Usual {
 }
 
 const count = (most: number): Usual => ({ values: fc.integer({ min: 0, max: most }), texts: one("7", "2.5") });
-const words = (...list: string[]): Usual => ({ values: one(...list, list[0]!.toUpperCase()) });
+const words = (...list: string[]): Usual => ({ values: one(...list, list[0].toUpperCase()) });
 const percents: Usual = { values: lengths(0, 0.9), texts: one("45%", "5 %", "0.2", "120%", "45") };
 const amounts: Usual = { values: lengths(0, 20), texts: one("1 7/8", "27 in", "1/3", "2 m") };
 const patches: Usual = {
@@ -122,6 +119,9 @@ const USUAL: Record<string, Usual> = {
   "LENGTHMARK.way": words("up", "down", "nearest"),
   how: made,
   shape: { values: fc.oneof(made.values, one("square", "corner", "quarter square", "triangle", "diamond", "hexagon")) },
+  bed: words("queen", "crib", "twin", "twin XL", "California king", "full"),
+  mattressWidth: quilts,
+  mattressLength: quilts,
   widths: sizes,
   sizes,
   amounts: { values: lengths(0, 10), range: true },
@@ -170,7 +170,7 @@ function cells(values: Usual["values"]): fc.Arbitrary<Given> {
 /** What stands in the cells of a call, in the row that it stands in. */
 export function cellsOf(args: readonly Given[]): Value[] {
   return args.flatMap(({ how, value }) => {
-    const row = how === "range" ? (value as Value[][])[0]! : how === "cell" ? [value as Value] : [];
+    const row = how === "range" ? (value as Value[][])[0] : how === "cell" ? [value as Value] : [];
     return [...row, ...Array.from({ length: COLUMNS_EACH - row.length }, () => null)];
   });
 }

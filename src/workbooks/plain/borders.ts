@@ -15,26 +15,20 @@ export const borders: Twins = {
     return [[plain`${read.length("width")}+2*${border}`, plain`${read.length("length")}+2*${border}`]];
   }),
 
-  BORDERSTRIPS: twin(
-    "width length border fabricWidth corner join units insurance seam",
-    "someCount",
-    (read) => borderStrips(read, openWidth(read, "fabricWidth")),
+  BORDERSTRIPS: twin("width length border fabricWidth corner join units insurance seam", "someCount", (read) =>
+    borderStrips(read, openWidth(read, "fabricWidth")),
   ),
 
-  BORDERFABRIC: twin(
-    "width length border fabricWidth way corner join step units insurance seam",
-    "amount",
-    (read) => {
-      const fabricWidth = openWidth(read, "fabricWidth");
-      const strip = stripWidth(read);
-      const fitsAlong = atMost(strip, fabricWidth);
-      const may = (way: string) => read.isChosen("way", "best", ["best", "across", "along"], ["best", way]);
-      read.require(any([fitsAlong, may("across")]));
-      const across = either(may("across"), times(borderStrips(read, fabricWidth), strip), NEVER);
-      const along = either(all([may("along"), fitsAlong]), lengthAlong(read, strip, fabricWidth), NEVER);
-      return fabricToBuy(read, plain`MIN(${across},${along})`);
-    },
-  ),
+  BORDERFABRIC: twin("width length border fabricWidth way corner join step units insurance seam", "amount", (read) => {
+    const fabricWidth = openWidth(read, "fabricWidth");
+    const strip = stripWidth(read);
+    const fitsAlong = atMost(strip, fabricWidth);
+    const may = (way: string) => read.isChosen("way", "best", ["best", "across", "along"], ["best", way]);
+    read.require(any([fitsAlong, may("across")]));
+    const across = either(may("across"), times(borderStrips(read, fabricWidth), strip), NEVER);
+    const along = either(all([may("along"), fitsAlong]), lengthAlong(read, strip, fabricWidth), NEVER);
+    return fabricToBuy(read, plain`MIN(${across},${along})`);
+  }),
 
   BORDERUNITS: twin("side unit units", "someCount", (read) => covers(read.length("unit"), read.length("side"))),
 

@@ -9,11 +9,14 @@ export const costing: Twins = {
     const [amounts, prices] = [read.range("amounts"), read.range("prices")];
     read.require(`ROWS(${amounts})=ROWS(${prices})`);
     read.require(`COLUMNS(${amounts})=COLUMNS(${prices})`);
-    for (const range of [amounts, prices]) {
+    for (const [range, most] of [
+      [amounts, 1000],
+      [prices, 10_000_000],
+    ] as const) {
       read.require(`SUMPRODUCT((${range}<>"")*1)=COUNT(${range})`);
       read.require(`MIN(${range})>=0`);
+      read.require(`MAX(${range})<=${most}`);
     }
-    read.require(`MAX(${amounts})<=1000`);
     read.require(`SUMPRODUCT((${amounts}<>"")*(${amounts}<>0)*(${prices}=""))=0`);
     return plus(`SUMPRODUCT(${amounts},${prices})`, read.sum("extras"));
   }),

@@ -17,9 +17,9 @@ const CALL = /^[\w.]*\(/;
 
 /** Composes formula text; an operand that is itself composed is put into parentheses where it has to be. */
 export function plain(strings: TemplateStringsArray, ...operands: Formula[]): string {
-  let text = strings[0]!;
+  let text = strings[0];
   operands.forEach((operand, index) => {
-    const next = strings[index + 1]!;
+    const next = strings[index + 1];
     const stands = /(?:^|[(,])$/.test(text) && /^(?:$|[),])/.test(next);
     text += (stands ? written(operand) : joined(operand)) + next;
   });
@@ -47,7 +47,7 @@ function isOneCall(text: string): boolean {
   let depth = 0;
   let inText: string | undefined;
   for (let at = 0; at < text.length; at += 1) {
-    const character = text[at]!;
+    const character = text[at];
     if (inText !== undefined) {
       if (character === inText) inText = undefined;
     } else if (character === '"' || character === "'") inText = character;
@@ -64,6 +64,7 @@ function numberText(value: number): string {
 
 /** `a + b`; nothing is written for a 0. */
 export function plus(a: Formula, b: Formula): Formula {
+  if (typeof a === "number" && typeof b === "number") return a + b;
   if (b === 0) return a;
   return a === 0 ? b : plain`${a}+${b}`;
 }
@@ -140,7 +141,7 @@ export function all(conditions: readonly Condition[]): Condition {
   const open = [...new Set(conditions.filter((condition) => condition !== true))];
   if (open.length === 0) return true;
   if (open.includes(false)) return false;
-  return open.length === 1 ? open[0]! : `AND(${open.join(",")})`;
+  return open.length === 1 ? open[0] : `AND(${open.join(",")})`;
 }
 
 /** `OR` of conditions; those that never hold are left out. */
@@ -148,7 +149,7 @@ export function any(conditions: readonly Condition[]): Condition {
   const open = [...new Set(conditions.filter((condition) => condition !== false))];
   if (open.length === 0) return false;
   if (open.includes(true)) return true;
-  return open.length === 1 ? open[0]! : `OR(${open.join(",")})`;
+  return open.length === 1 ? open[0] : `OR(${open.join(",")})`;
 }
 
 /** The opposite of a condition. */

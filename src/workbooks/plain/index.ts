@@ -32,11 +32,32 @@ export const twins: Twins = {
   ...thread,
 };
 
-/** Why the others have no twin. */
+const A_SEARCH = "the least is found by a search, which no built-in function does";
+const A_LIST = "it goes through a list of any length, row by row";
+const A_TABLE = "it answers with a table whose rows depend on the numbers";
+
+/** Why the others have none. */
 const WHY_NOT: Readonly<Record<string, string>> = {
+  PLAN: A_SEARCH,
+  PLANFABRIC: A_SEARCH,
+  PLANSTRIPS: A_SEARCH,
+  PLANLENGTH: A_SEARCH,
+  PLANSPARE: A_SEARCH,
+  PANELSNEEDED: A_SEARCH,
+  BOLTPLAN: A_SEARCH,
+  BUNDLECHECK: A_SEARCH,
+  CHECKFABRIC: A_SEARCH,
+  BLOCKFABRIC: A_SEARCH,
+  TUBELENGTH: A_LIST,
+  CHECKTOTALS: A_LIST,
+  CUTTEMPLATE: A_LIST,
+  BLOCKPIECES: A_LIST,
+  BLOCKCHECK: A_LIST,
+  BLOCKSFOR: A_TABLE,
+  TOPPIECES: A_TABLE,
 };
 
 /** The twin of a function, or why it has none. */
 export function twinOf(id: string): Twin | { whyNot: string } {
-  return twins[id] ?? { whyNot: WHY_NOT[id] ?? "no plain formula is known for it" };
+  return twins[id] ?? { whyNot: WHY_NOT[id] ?? `no function ${id} is known` };
 }

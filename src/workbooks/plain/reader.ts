@@ -121,7 +121,13 @@ export class Reader {
   stepsPerUnit(name: string): Formula {
     const argument = this.argument(name);
     const usual = this.bySystem((system) => tidy(toInches(1, fabricUnit(system)) / CONVENTIONS[system].shopStep));
-    const step = this.number(name, { least: 0.01, most: LONGEST_BARE }, undefined, (text) => this.fabricText(text), true);
+    const step = this.number(
+      name,
+      { least: 0.01, most: LONGEST_BARE },
+      undefined,
+      (text) => this.fabricText(text),
+      true,
+    );
     if (isEmptyAlways(argument)) return usual;
     return either(emptyIf(argument), usual, this.evenSteps(step, emptyIf(argument)));
   }
@@ -129,19 +135,19 @@ export class Reader {
   /** What one of several words calls for. A branch is written only where it can be chosen. */
   choose(name: string, usual: string | undefined, branches: Readonly<Record<string, () => Formula>>): Formula {
     const argument = this.argument(name);
-    if (isEmptyAlways(argument)) return usual === undefined ? this.refuse() : branches[usual]!();
+    if (isEmptyAlways(argument)) return usual === undefined ? this.refuse() : branches[usual]();
     const words = Object.keys(branches);
     if (argument.kind === "typed") {
       const word = plainWord(argument.value);
-      return words.includes(word) ? branches[word]!() : this.refuse();
+      return words.includes(word) ? branches[word]() : this.refuse();
     }
     const { text, emptyIf: empty } = this.one(name, argument);
     const known = words.map((word) => plain`${text}=${quoted(word)}`);
     this.require(any([usual === undefined ? false : empty, ...known]));
     const others = words.filter((word) => word !== usual);
     return others.reduce<Formula>(
-      (rest, word) => either(plain`${text}=${quoted(word)}`, this.branch(branches[word]!), rest),
-      usual === undefined ? NO_ANSWER : this.branch(branches[usual]!),
+      (rest, word) => either(plain`${text}=${quoted(word)}`, this.branch(branches[word]), rest),
+      usual === undefined ? NO_ANSWER : this.branch(branches[usual]),
     );
   }
 
@@ -207,6 +213,7 @@ export class Reader {
     const text = written((argument as One).text);
     this.require(`SUMPRODUCT((${text}<>"")*1)=COUNT(${text})`);
     this.require(`MIN(${text})>=0`);
+    this.require(`MAX(${text})<=${LONGEST}`);
     return `SUM(${text})`;
   }
 

@@ -1,5 +1,5 @@
 /** From the cut size back: what a patch or a unit measures once it is sewn. */
-import { above, type Formula, plain } from "./formula";
+import { above, type Formula, plain, plus } from "./formula";
 import type { Reader } from "./reader";
 import { twin, type Twins } from "./template";
 
@@ -28,47 +28,45 @@ const FINISHED: Readonly<Record<string, Way>> = {
 };
 
 export const sewn: Twins = {
-  UNITMADE: twin("cut how seam units", "size", (read) => unitMade(read)),
+  UNITMADE: twin("cut how seam units", "size", (read) => {
+    const seam = read.lengthOrZero("seam", "seam");
+    return read.choose(
+      "how",
+      undefined,
+      sizes(read, MADE, (made) => leaving(read, plain`2*${seam}`, made)),
+    );
+  }),
 
   FINISHEDSIZE: twin("cut shape seam units", "size", (read) => {
-    const seam = read.lengthOrZero("seam", "seam");
-    const units = Object.entries(MADE).map(([name, made]): [string, Way] => [
-      name,
-      (cut) => plain`${made(cut, seam)}-2*${seam}`,
-    ]);
-    return chosen(read, "shape", "square", { ...FINISHED, ...Object.fromEntries(units) }, seam);
+    const twoSeams = plain`2*${read.lengthOrZero("seam", "seam")}`;
+    return read.choose("shape", "square", {
+      ...sizes(read, FINISHED, (finished) => leaving(read, 0, finished)),
+      ...sizes(read, MADE, (made) => plain`${leaving(read, twoSeams, made)}-${twoSeams}`),
+    });
   }),
 
   CUTCHECK: twin("cut trim how seam units", "number", (read) => {
     const trim = read.length("trim");
-    return plain`${unitMade(read)}-${trim}`;
+    return plain`${read.choose(
+      "how",
+      undefined,
+      sizes(read, MADE, (made) => made),
+    )}-${trim}`;
   }),
 };
 
-function unitMade(read: Reader): Formula {
-  return chosen(read, "how", undefined, MADE, read.lengthOrZero("seam", "seam"));
+/** What each way makes of the cut size, and what is to be said of it. */
+function sizes(
+  read: Reader,
+  ways: Readonly<Record<string, Way>>,
+  say: (size: Formula) => Formula,
+): Record<string, () => Formula> {
+  const [cut, seam] = [read.length("cut"), read.lengthOrZero("seam", "seam")];
+  return Object.fromEntries(Object.entries(ways).map(([name, size]) => [name, () => say(size(cut, seam))]));
 }
 
-function chosen(
-  read: Reader,
-  name: string,
-  usual: string | undefined,
-  ways: Readonly<Record<string, Way>>,
-  seam: Formula,
-): Formula {
-  const cut = read.length("cut");
-  return read.choose(
-    name,
-    usual,
-    Object.fromEntries(
-      Object.entries(ways).map(([way, size]) => [
-        way,
-        () => {
-          const left = size(cut, seam);
-          read.require(above(0, left));
-          return left;
-        },
-      ]),
-    ),
-  );
+/** A size, refused where the seams take all of it. */
+function leaving(read: Reader, seams: Formula, size: Formula): Formula {
+  read.require(above(plus(seams, 1e-9), size));
+  return size;
 }

@@ -49,7 +49,8 @@ export type Twins = Readonly<Record<string, Twin>>;
 export function fabricToBuy(read: Reader, length: Formula, step = "step"): Formula {
   const steps = read.stepsPerUnit(step);
   const unit = read.fabricLength;
-  if (typeof steps !== "number" || typeof unit !== "number") return plain`${up(plain`${times(length, steps)}/${unit}`)}/${steps}`;
+  if (typeof steps !== "number" || typeof unit !== "number")
+    return plain`${up(plain`${times(length, steps)}/${unit}`)}/${steps}`;
   const bought = up(plain`${length}/${unit / steps}`);
   return steps < 1 ? plain`${bought}*${1 / steps}` : times(1, steps) === 1 ? bought : plain`${bought}/${steps}`;
 }
@@ -64,12 +65,12 @@ export function openWidth(read: Reader, name: string): Formula {
 /** Whether a width was most likely measured on folded fabric: 20 to 23 in. */
 export function isFolded(read: Reader, width: Formula): Condition {
   const [least, most] = [20, 23].map((inches) => read.bySystem((system) => (system === "in" ? inches : inches * 2.54)));
-  return all([atMost(least!, width), atMost(width, most!)]);
+  return all([atMost(least, width), atMost(width, most)]);
 }
 
 /** Strips that reach a length when they are joined end to end, every join costing `loss`. */
 export function joinedStrips(length: Formula, strip: Formula, loss: Formula): Formula {
-  return plain`MAX(1,${up(plain`${minus(length, loss)}/${plain`(${minus(strip, loss)})`}`)})`;
+  return plain`MAX(1,${up(plain`${minus(length, loss)}/${minus(strip, loss)}`)})`;
 }
 
 /** Requires that a join leaves something of a strip. */

@@ -23,10 +23,15 @@ export const yardage: Twins = {
   PIECESFROM: twin("fabric width height fabricWidth grain squaring units", "count", (read) => {
     const length = times(read.fabric("fabric"), read.fabricLength);
     const fabricWidth = read.length("fabricWidth", "fabricWidth");
-    const fatQuarter = atMost(length, read.bySystem((system) => (system === "in" ? 20 : 50.8)));
+    const fatQuarter = atMost(
+      length,
+      read.bySystem((system) => (system === "in" ? 20 : 50.8)),
+    );
     read.require(any([fatQuarter, not(isFolded(read, fabricWidth))]));
     const usable = plain`MAX(0,${minus(length, read.lengthOrZero("squaring", 0))})`;
-    return bestLay(read, fabricWidth, "MAX", ({ across, along }) => times(fits(across, fabricWidth), fits(along, usable)));
+    return bestLay(read, fabricWidth, "MAX", ({ across, along }) =>
+      times(fits(across, fabricWidth), fits(along, usable)),
+    );
   }),
 };
 
@@ -40,7 +45,7 @@ function bestLay(read: Reader, fabricWidth: Formula, best: "MIN" | "MAX", gives:
     any: () => {
       read.require(any([goes(upright), goes(turned)]));
       const [one, other] = [upright, turned].map((lay) => either(goes(lay), gives(lay), best === "MIN" ? 1e15 : 0));
-      return `${best}(${written(one!)},${written(other!)})`;
+      return `${best}(${written(one)},${written(other)})`;
     },
     upright: () => {
       read.require(goes(upright));
