@@ -26,7 +26,12 @@ import { cellTexts, patchTable } from "./blockCells";
 export function blockPieces(block: any[][], size: any, count?: any, seam?: any, units?: any, fabric?: any): any[][] {
   return answer(units, (door) => {
     const { patches, names } = readPieces(door, block, size, count, seam);
-    return patchTable(door, isEmpty(fabric) ? patches : ofFabric(door, patches, names, fabric));
+    if (isEmpty(fabric)) return patchTable(door, patches);
+    const name = fabricName(door, patches, names, fabric);
+    return patchTable(
+      door,
+      patches.filter((patch) => patch.fabric === name),
+    );
   });
 }
 
@@ -56,9 +61,11 @@ export function blockFabric(
   units?: any,
 ): any {
   return answer(units, (door) => {
-    const { patches, names } = readPieces(door, block, size, door.countOrEmpty("count", count), seam);
-    const own = ofFabric(door, patches, names, fabric);
-    const plan = fabricPlan(own, own[0].fabric, {
+    const blocks = door.countOrEmpty("count", count);
+    const { patches, names } = readPieces(door, block, size, blocks, seam);
+    const name = fabricName(door, patches, names, fabric);
+    if (blocks === 0) return 0;
+    const plan = fabricPlan(patches, name, {
       fabricWidth: door.length("width", width, door.conventions.fabricWidth),
       squaring: door.lengthOrZero("squaring", squaring, inches(0)),
       system: door.system,
@@ -94,10 +101,11 @@ function readPieces(door: Door, cells: Cell, size: Cell, count: Cell, seam: Cell
   return { names, patches: blockPiecesOf(block, door.length("size", size), door.count("count", count, 1), options) };
 }
 
-function ofFabric(door: Door, patches: readonly CutPatches[], names: FabricNames, fabric: Cell): CutPatches[] {
+/** The fabric that a cell names, as the block spells it. */
+function fabricName(door: Door, patches: readonly CutPatches[], names: FabricNames, fabric: Cell): string {
   const wanted = door.text("fabric", fabric);
   const found = names.find(wanted);
-  if (found !== undefined) return patches.filter((patch) => patch.fabric === found);
+  if (found !== undefined) return found;
   const known = [...new Set(patches.map((patch) => patch.fabric))].join(", ");
   throw new Problem("bad input", `no fabric is called “${wanted}”; there is ${known}`);
 }

@@ -223,6 +223,13 @@ export const blocks: Case[] = [
   },
   {
     call: "BLOCKFABRIC",
+    cells: [NINE_PATCH, 9, 0, "slate"],
+    gives: 0,
+    source: "derived",
+    note: "no blocks, no fabric",
+  },
+  {
+    call: "BLOCKFABRIC",
     cells: [NINE_PATCH, 9, 20, ""],
     fails: "#VALUE!",
     says: "fabric is missing",
