@@ -156,6 +156,20 @@ export const borders: Case[] = [
   },
   {
     call: "BORDERSTRIPS",
+    cells: [63, 82.75, 6, 40],
+    gives: 9,
+    source: "derived",
+    note: "2 × 83.25 + 2 × 75.5 = 317.5; a join takes two seams, so 8 give 316.5",
+  },
+  {
+    call: "BORDERSTRIPS",
+    cells: [63, 82.5, 6, 40],
+    gives: 8,
+    source: "derived",
+    note: "two rows of 83 + 75.5 = 158.5 = 4 × 40 − 3 × 1/2 exactly; in one row 8 give 316.5 of 317",
+  },
+  {
+    call: "BORDERSTRIPS",
     cells: [20, 24, 2],
     gives: 3,
     source: "derived",

@@ -90,11 +90,14 @@ describe("borderStrips", () => {
         fabricWidths,
         fc.constantFrom(...CORNERS),
         fc.constantFrom(...JOINS),
-        (width, length, border, fabricWidth, corner, join) => {
-          const cuts = borderLengths(width, length, border, { corner }).filter((row) => row.piece !== "cornerstones");
-          const lost = join === "diagonal" ? border + 0.5 : 0.5;
+        seams,
+        (width, length, border, fabricWidth, corner, join, seam) => {
+          const cuts = borderLengths(width, length, border, { corner, seam }).filter(
+            (row) => row.piece !== "cornerstones",
+          );
+          const lost = (join === "diagonal" ? border : 0) + 2 * seam;
           const all = cuts.flatMap((row) => [row.length, row.length]);
-          const strips = borderStrips(width, length, border, { fabricWidth, corner, join });
+          const strips = borderStrips(width, length, border, { fabricWidth, corner, join, seam });
           expect(strips).toBe(fewestByCutting(all, fabricWidth, lost));
         },
       ),
