@@ -124,17 +124,15 @@ function foldsBack(before: Side, after: Side): boolean {
   );
 }
 
-/** Whether two sides have a point in common. */
+/**
+ * Whether two sides cross, or one begins on the other. Where one only ends on the other, the side that follows it begins
+ * there, and is found instead.
+ */
 function meet(a: Side, b: Side): boolean {
   const [aFrom, aTo] = [distanceFrom(b, a.from), distanceFrom(b, a.to)];
   const [bFrom, bTo] = [distanceFrom(a, b.from), distanceFrom(a, b.to)];
   if (aFrom * aTo < 0 && bFrom * bTo < 0) return true;
-  return (
-    (aFrom === 0 && isBeside(b, a.from)) ||
-    (aTo === 0 && isBeside(b, a.to)) ||
-    (bFrom === 0 && isBeside(a, b.from)) ||
-    (bTo === 0 && isBeside(a, b.to))
-  );
+  return (aFrom === 0 && isBeside(b, a.from)) || (bFrom === 0 && isBeside(a, b.from));
 }
 
 /** Distance of a point from the line of a side, above 0 on the left; 0 within the tolerance. */

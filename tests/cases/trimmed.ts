@@ -68,6 +68,19 @@ export const trimmed: Case[] = [
   },
   {
     call: "CUTGEESE",
+    cells: [4.2, "corners"],
+    gives: [
+      HEAD,
+      ["rectangle", 4.2, 4.7, 2.6, 4, null],
+      ["square", 2.1, 2.6, 2.6, 8, null],
+      ["waste triangle", null, null, null, 16, null],
+      ["unit made", 4.2, 4.7, 2.6, 4, null],
+    ],
+    source: "derived",
+    note: "sewn as cut, so without a mark",
+  },
+  {
+    call: "CUTGEESE",
     cells: [1, "corners"],
     gives: [
       HEAD,

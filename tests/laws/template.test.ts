@@ -130,4 +130,14 @@ describe("cutTemplate", () => {
       { numRuns: 3000 },
     );
   });
+
+  test("takes up to 200 corners", () => {
+    const around = (corners: number) =>
+      Array.from({ length: corners }, (_, index) => {
+        const angle = (2 * Math.PI * index) / corners;
+        return at(10 * Math.cos(angle), 10 * Math.sin(angle));
+      });
+    expect(cutTemplate(around(200))).toHaveLength(200);
+    expect(attempt(around(201), 0.25)).toBeInstanceOf(Problem);
+  });
 });
