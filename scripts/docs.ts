@@ -5,12 +5,15 @@ import { families, worksheetName } from "../functions";
 import { figures } from "../src/pictures/figures";
 import { cases } from "../tests/cases/index";
 import { metadataText } from "./metadata";
+import { blockGuide } from "./reference/blockGuide";
 import { readComments } from "./reference/comments";
 import { familyPage, type FunctionMetadata, GENERATED } from "./reference/page";
 import { readingHelp } from "./reference/readingHelp";
 
 const ROOT = join(__dirname, "..");
 export const REFERENCE_FOLDER = join(ROOT, "docs", "reference");
+
+const BLOCK_LINK = "Blocks and quilts may be drawn in cells: see [Drawing blocks in cells](drawing-blocks.md).";
 
 /** Every file of the reference by its name. */
 export function referenceFiles(): Map<string, string> {
@@ -40,8 +43,9 @@ export function referenceFiles(): Map<string, string> {
     });
     index.push(`## ${title}\n\n${list.join("\n")}`);
   }
-  files.set("README.md", ["# The functions", GENERATED, readingHelp, ...index].join("\n\n") + "\n");
+  files.set("README.md", ["# The functions", GENERATED, readingHelp, BLOCK_LINK, ...index].join("\n\n") + "\n");
   for (const [id, draw] of figures) files.set(`figures/${id.toLowerCase()}.svg`, draw());
+  for (const [name, text] of blockGuide()) files.set(name, text);
   return files;
 }
 

@@ -11,10 +11,10 @@ const NINE_PATCH = [
 
 /** A star whose points are the small triangles of four geese. */
 const SAWTOOTH_STAR = [
-  ["sand", "goose up: sand, slate", "<", "sand"],
-  ["goose left: sand, slate", "slate", "<", "goose right: sand, slate"],
-  ["^", "^", "<", "^"],
   ["sand", "goose down: sand, slate", "<", "sand"],
+  ["goose right: sand, slate", "slate", "<", "goose left: sand, slate"],
+  ["^", "^", "<", "^"],
+  ["sand", "goose up: sand, slate", "<", "sand"],
 ];
 
 /** A square and two rounds of logs on two sides each. */
