@@ -1,0 +1,110 @@
+/** Serves a folder to this computer only: no other computer, no other website in the browser, and nothing outside the folder. */
+import { createReadStream, realpathSync, statSync } from "node:fs";
+import { createServer } from "node:http";
+import { extname, join, sep } from "node:path";
+
+const HOST = "127.0.0.1";
+
+const TYPES = {
+  ".css": "text/css; charset=utf-8",
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".json": "application/json; charset=utf-8",
+  ".md": "text/markdown; charset=utf-8",
+  ".png": "image/png",
+  ".svg": "image/svg+xml",
+  ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+  ".xml": "application/xml; charset=utf-8",
+};
+
+/** The grid sets styles from its script, which needs 'unsafe-inline' for styles; scripts come from files only. */
+const HEADERS = {
+  "Content-Security-Policy":
+    "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; font-src 'self'; " +
+    "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+  "Cross-Origin-Opener-Policy": "same-origin",
+  "Cross-Origin-Resource-Policy": "same-origin",
+  "Permissions-Policy": "camera=(), geolocation=(), microphone=()",
+  "Referrer-Policy": "no-referrer",
+  "X-Content-Type-Options": "nosniff",
+  "Cache-Control": "no-cache",
+};
+
+/**
+ * Starts serving.
+ * @param {{ folder: string, port: number, start?: string }} options `port` 0 takes any free one; `start` is the page that / leads to
+ * @returns {Promise<{ address: string, port: number, usualPort: boolean, close(): Promise<void> }>}
+ */
+export async function serve({ folder, port, start = "/" }) {
+  const root = realpathSync(folder);
+  const server = createServer((request, response) => answer(request, response, root, start));
+  const usualPort = await listen(server, port);
+  if (!usualPort) await listen(server, 0);
+  const taken = server.address().port;
+  return {
+    address: `http://localhost:${taken}${start}`,
+    port: taken,
+    usualPort,
+    close: () =>
+      new Promise((resolve) => {
+        server.close(() => resolve());
+        server.closeAllConnections();
+      }),
+  };
+}
+
+/** Whether the port was free. */
+function listen(server, port) {
+  return new Promise((resolve, reject) => {
+    const refused = (error) => (error.code === "EADDRINUSE" && port !== 0 ? resolve(false) : reject(error));
+    server.once("error", refused);
+    server.listen(port, HOST, () => {
+      server.off("error", refused);
+      resolve(true);
+    });
+  });
+}
+
+function answer(request, response, root, start) {
+  const refuse = (status, sentence) => {
+    response.writeHead(status, { ...HEADERS, "Content-Type": "text/plain; charset=utf-8" });
+    response.end(request.method === "HEAD" ? undefined : `${sentence}\n`);
+  };
+  if (!isThisComputer(request.headers.host)) return refuse(421, "This address is for this computer only.");
+  if (request.method !== "GET" && request.method !== "HEAD") return refuse(405, "Only reading is possible here.");
+  const path = request.url.split(/[?#]/)[0];
+  if (path === "/" && start !== "/") {
+    response.writeHead(302, { ...HEADERS, Location: start });
+    return response.end();
+  }
+  const file = fileFor(path, root);
+  if (!file) return refuse(404, "There is no such page.");
+  const type = TYPES[extname(file)] ?? "application/octet-stream";
+  response.writeHead(200, { ...HEADERS, "Content-Type": type, "Content-Length": statSync(file).size });
+  if (request.method === "HEAD") return response.end();
+  createReadStream(file)
+    .on("error", () => response.destroy())
+    .pipe(response);
+}
+
+/** A page of another site can point a name of its own at this computer; the name then gives it away. */
+function isThisComputer(host = "") {
+  return /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/i.test(host);
+}
+
+/** The file behind a path, if there is one inside the folder. */
+function fileFor(path, root) {
+  let plain;
+  try {
+    plain = decodeURIComponent(path);
+  } catch {
+    return undefined;
+  }
+  if (/[\\\0]|\/\.|\/\//.test(plain) || !plain.startsWith("/")) return undefined;
+  try {
+    const file = realpathSync(join(root, plain.endsWith("/") ? `${plain}index.html` : plain));
+    return file.startsWith(root + sep) && statSync(file).isFile() ? file : undefined;
+  } catch {
+    return undefined;
+  }
+}

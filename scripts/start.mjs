@@ -1,0 +1,50 @@
+/** `npm start`: installs and builds what is missing, serves the practice sheet to this computer and opens it. */
+import { spawn } from "node:child_process";
+import { join } from "node:path";
+import { ensureBuilt } from "./build.mjs";
+import { ensureInstalled, ROOT } from "./install.mjs";
+import { serve } from "./server.mjs";
+
+const USUAL_PORT = 3210;
+
+const PRACTICE_SHEET = {
+  what: "the practice sheet",
+  config: "scripts/webpack/practice.js",
+  made: "dist/practice",
+  from: ["src", "functions", "manifest/functions.json", "manifest/icons/icon.svg", "scripts/webpack/typescript.js"],
+};
+
+try {
+  ensureInstalled();
+  ensureBuilt(PRACTICE_SHEET);
+  const server = await serve({ folder: join(ROOT, "dist"), port: USUAL_PORT, start: "/practice/" });
+  console.log(`
+The practice sheet is ready:
+
+    ${server.address}
+
+Click any empty cell and type, with the = sign:
+
+    =QUILT.CUTHALFSQUARE(3)
+
+Only this computer can see the page. Press Ctrl+C here to stop.`);
+  if (!server.usualPort) {
+    console.log(`
+Port ${USUAL_PORT} is taken by another program. A browser keeps sheets for each address of its own, so sheets
+kept at http://localhost:${USUAL_PORT} are not shown at this one.`);
+  }
+  openBrowser(server.address);
+} catch (problem) {
+  console.error(problem.message);
+  process.exitCode = 1;
+}
+
+/** Opens the page where there is a browser to open it in; otherwise the printed address has to do. */
+function openBrowser(address) {
+  const windowless = process.platform === "linux" && !process.env.DISPLAY && !process.env.WAYLAND_DISPLAY;
+  if (process.env.CI || process.env.BROWSER === "none" || windowless) return;
+  const opener = { darwin: ["open"], win32: ["cmd", "/c", "start", ""] }[process.platform] ?? ["xdg-open"];
+  const opening = spawn(opener[0], [...opener.slice(1), address], { stdio: "ignore", detached: true });
+  opening.on("error", () => undefined);
+  opening.unref();
+}

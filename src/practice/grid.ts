@@ -1,0 +1,198 @@
+/** The spreadsheet grid: one engine and one view for one workbook. Everything the page needs of it goes through here. */
+import {
+  CellValueType,
+  CommandType,
+  type ICellData,
+  ICommandService,
+  type IObjectMatrixPrimitiveType,
+  type IRange,
+  type IWorkbookData,
+  LocaleType,
+  LogLevel,
+  type Nullable,
+  Univer,
+  UniverInstanceType,
+} from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import locale from "@univerjs/preset-sheets-core/locales/en-US";
+import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
+import { CalculationMode } from "@univerjs/sheets-formula";
+import { NUMBERFORMAT } from "@univerjs/sheets-numfmt";
+import { cellName } from "./address";
+import type { Place } from "./calculator";
+import { engineDescriptions, engineFunctions } from "./engine";
+import { readFraction, type TypedFraction } from "./entry";
+import { Explainer, type Explanation } from "./explain";
+import { ErrorPopup } from "./popup";
+import { improveSuggestions } from "./suggest";
+
+/** What is told of the one cell that is selected. */
+export interface Selected {
+  /** Such as B5. */
+  name: string;
+  formula: string;
+  /** As the cell shows it. */
+  shown: string;
+  error: Explanation | undefined;
+}
+
+/** By row and column. */
+type Matrix<T> = IObjectMatrixPrimitiveType<Nullable<T>>;
+
+export interface Content {
+  workbook: IWorkbookData;
+  /** Cells filled by the table of another cell, by sheet. */
+  spilled: Record<string, Nullable<Matrix<ICellData>>>;
+  /** Ranges of tables, by sheet; row and column are the formula's. */
+  tables: Record<string, Nullable<Matrix<IRange>>>;
+}
+
+export interface GridEvents {
+  /** The selection moved, or what the selected cell shows may have changed. */
+  select(selected: Selected | undefined): void;
+  /** The workbook may have changed. */
+  change(): void;
+  /** A fraction was typed and became a number. */
+  fraction(typed: string, fraction: TypedFraction): void;
+}
+
+/** How long the selection rests before its cell is looked at, in milliseconds. */
+const REST = 60;
+
+// The list of number formats has none for fractions.
+for (const pattern of ["# ?/?", "# ??/??"]) NUMBERFORMAT.push({ label: pattern, suffix: pattern });
+
+export class Grid {
+  private readonly univer: Univer;
+  private readonly api: FUniver;
+  private readonly explainer: Explainer;
+  private readonly popup: ErrorPopup;
+  private looking: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(
+    container: HTMLElement,
+    data: Partial<IWorkbookData>,
+    private readonly events: GridEvents,
+  ) {
+    this.univer = new Univer({
+      locale: LocaleType.EN_US,
+      locales: { [LocaleType.EN_US]: locale },
+      logLevel: LogLevel.ERROR,
+    });
+    const { plugins } = UniverSheetsCorePreset({
+      container,
+      ribbonType: "simple",
+      formula: {
+        function: engineFunctions,
+        description: engineDescriptions,
+        initialFormulaComputing: CalculationMode.FORCED,
+      },
+      footer: { addSheetButtonConfig: { defaultRowCount: 1000, defaultColumnCount: 50 } },
+    });
+    for (const plugin of plugins) {
+      if (Array.isArray(plugin)) this.univer.registerPlugin(plugin[0], plugin[1]);
+      else this.univer.registerPlugin(plugin);
+    }
+    this.api = FUniver.newAPI(this.univer);
+    this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
+    const injector = this.univer.__getInjector();
+    this.explainer = new Explainer(injector);
+    this.popup = new ErrorPopup(injector, this.explainer);
+    improveSuggestions(injector);
+    this.readFractions();
+    this.api.addEvent(this.api.Event.SelectionChanged, () => {
+      this.popup.select(undefined, undefined);
+      this.lookSoon();
+    });
+    this.api.getFormula().calculationEnd(() => {
+      this.lookSoon();
+    });
+    injector.get(ICommandService).onCommandExecuted((command) => {
+      if (command.type === CommandType.MUTATION) this.events.change();
+    });
+  }
+
+  /** The workbook as it stands, to be kept or written to a file. */
+  workbook(): IWorkbookData {
+    return this.book().save();
+  }
+
+  /** The workbook with all that a file needs: whole formulas and spilled cells. */
+  content(): Content {
+    const formulas = this.univer.__getInjector().get(FormulaDataModel);
+    const workbook = this.workbook();
+    for (const sheet of Object.values(workbook.sheets)) {
+      for (const [row, line] of Object.entries(sheet.cellData ?? {})) {
+        for (const [column, cell] of Object.entries(line as Record<number, ICellData>)) {
+          if (cell.si) cell.f = formulas.getFormulaStringByCell(Number(row), Number(column), sheet.id!, workbook.id);
+        }
+      }
+    }
+    return {
+      workbook,
+      spilled: formulas.getArrayFormulaCellData()[workbook.id] ?? {},
+      tables: formulas.getArrayFormulaRange()[workbook.id] ?? {},
+    };
+  }
+
+  dispose(): void {
+    clearTimeout(this.looking);
+    this.univer.dispose();
+  }
+
+  private book() {
+    const book = this.api.getActiveWorkbook();
+    if (!book) throw new Error("the grid holds no workbook");
+    return book;
+  }
+
+  private lookSoon(): void {
+    clearTimeout(this.looking);
+    this.looking = setTimeout(() => void this.look(), REST);
+  }
+
+  private async look(): Promise<void> {
+    const range = this.book().getActiveRange();
+    if (!range) {
+      this.events.select(undefined);
+      return;
+    }
+    const place: Place = {
+      unitId: range.getUnitId(),
+      sheetId: range.getSheetId(),
+      row: range.getRow(),
+      column: range.getColumn(),
+    };
+    const error = await this.explainer.explain(place);
+    this.popup.select(place, error);
+    this.events.select({
+      name: cellName(place.row, place.column),
+      formula: range.getFormula(),
+      shown: range.getDisplayValue().trim(),
+      error,
+    });
+  }
+
+  /** Makes numbers of fractions as they are typed, before anything takes them for a date or for text. */
+  private readFractions(): void {
+    this.univer
+      .__getInjector()
+      .get(SheetInterceptorService)
+      .writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
+        priority: 1000,
+        handler: (cell, context, next) => {
+          if (!cell || cell.f || cell.t === CellValueType.FORCE_STRING) return next(cell);
+          const typed = cell.p?.body?.dataStream.replace(/\r\n$/, "") ?? (typeof cell.v === "string" ? cell.v : "");
+          const fraction = readFraction(typed);
+          const style = context.worksheet.getComposedCellStyle(context.row, context.col);
+          const pattern = style.n?.pattern ?? "General";
+          if (!fraction || pattern === "@") return next(cell);
+          this.events.fraction(typed, fraction);
+          const number = { v: fraction.value, t: CellValueType.NUMBER, f: null, si: null, p: null };
+          return pattern === "General" ? { ...number, s: { n: { pattern: fraction.pattern } } } : number;
+        },
+      });
+  }
+}

@@ -1,0 +1,70 @@
+/** Keeps the open sheet in the browser, shortly after each change. */
+import type { IWorkbookData } from "@univerjs/core";
+import { FORMAT, type KeptSheet, type Refusal, type Store, StoreProblem } from "./store";
+
+/** How long changes gather before the sheet is kept, in milliseconds. */
+const PAUSE = 300;
+
+export class Keeper {
+  private timer: ReturnType<typeof setTimeout> | undefined;
+  private running: Promise<void> = Promise.resolve();
+  private last = "";
+
+  /**
+   * @param store undefined where the browser keeps nothing
+   * @param read the sheet as it stands
+   * @param kept whether it is kept already, as it stands
+   * @param told called after each try: undefined where all is kept
+   */
+  constructor(
+    private readonly store: Store | undefined,
+    private readonly id: string,
+    private readonly read: () => { name: string; workbook: IWorkbookData },
+    kept: boolean,
+    private readonly told: (refusal: Refusal | undefined) => void,
+  ) {
+    if (kept) this.last = this.fingerprint();
+  }
+
+  /** Something may have changed. */
+  changed(): void {
+    clearTimeout(this.timer);
+    this.timer = setTimeout(() => void this.keepNow(), PAUSE);
+  }
+
+  /** Keeps what has changed and has not been kept yet, if anything. */
+  keepNow(): Promise<void> {
+    clearTimeout(this.timer);
+    this.running = this.running.then(() => this.keep());
+    return this.running;
+  }
+
+  /** Whether there are changes that are not kept. */
+  get behind(): boolean {
+    return this.fingerprint() !== this.last;
+  }
+
+  /** Stops for good, after the last change. */
+  async stop(): Promise<void> {
+    await this.keepNow();
+    this.keep = () => Promise.resolve();
+  }
+
+  private keep = async (): Promise<void> => {
+    const fingerprint = this.fingerprint();
+    if (fingerprint === this.last) return;
+    const sheet: KeptSheet = { id: this.id, changed: Date.now(), format: FORMAT, ...this.read() };
+    try {
+      if (!this.store) throw new StoreProblem("unavailable");
+      await this.store.keep(sheet);
+      this.last = fingerprint;
+      this.told(undefined);
+    } catch (thrown) {
+      this.told(thrown instanceof StoreProblem ? thrown.refusal : "unavailable");
+    }
+  };
+
+  private fingerprint(): string {
+    return JSON.stringify(this.read());
+  }
+}

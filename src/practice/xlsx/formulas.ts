@@ -1,0 +1,92 @@
+/** Formulas as the grid has them, and as spreadsheet files store them. */
+import { tokenize } from "@borgar/fx";
+import { NEW_EXCEL_FUNCTIONS } from "@univerjs/engine-formula";
+import { NAMESPACE } from "../catalogue";
+
+/** A file marks a function of an add-in so: the namespace and the name follow. */
+const ADD_IN = `_xldudf_${NAMESPACE}_`;
+
+/** Newer functions of the program itself, and the names within LET and LAMBDA, carry marks of their own. */
+const NEWER = "_xlfn.";
+const NEWER_STILL = "_xlfn._xlws.";
+const LOCAL_NAME = "_xlpm.";
+const NEWER_FUNCTIONS = new Set([...Array.from(NEW_EXCEL_FUNCTIONS, String), "LET", "LAMBDA", "ISOMITTED"]);
+const NEWER_STILL_FUNCTIONS = new Set(["FILTER", "SORT"]);
+
+type Token = ReturnType<typeof tokenize>[number];
+
+/** `=QUILT.CUTSQUARE(B2)` as a file stores it, without the equals sign. */
+export function toFile(formula: string): string {
+  const tokens = tokenize(formula);
+  const locals = localNames(tokens);
+  return join(
+    tokens.filter(({ type }) => type !== "fx_prefix"),
+    (token) => {
+      const name = token.value.toUpperCase();
+      if (isCall(token) && name.startsWith(`${NAMESPACE}.`)) return ADD_IN + name.slice(NAMESPACE.length + 1);
+      if (token.type === "func" && NEWER_STILL_FUNCTIONS.has(name)) return NEWER_STILL + name;
+      if (token.type === "func" && NEWER_FUNCTIONS.has(name)) return NEWER + name;
+      if (token.type === "range_named" && locals.has(name)) return LOCAL_NAME + token.value;
+      return token.value;
+    },
+  );
+}
+
+/** A formula of a file as it is typed, with the equals sign. A call may name the workbook of the add-in before it. */
+export function fromFile(stored: string): string {
+  const formula = outsideText(stored, (text) => text.replace(/(?:'(?:[^']|'')*'|\[\d+\])!(?=_xldudf_)/gi, ""));
+  const tokens = tokenize(`=${formula.replace(/^=/, "")}`);
+  return join(
+    // The mark @ takes one cell of a range, which a call of ours does by itself.
+    tokens.filter((token, index) => token.value !== "@" || !isAddIn(tokens[index + 1])),
+    (token) => {
+      if (isAddIn(token)) return `${NAMESPACE}.${token.value.slice(ADD_IN.length).toUpperCase()}`;
+      if (!isCall(token)) return token.value;
+      return token.value.replace(/^_xlfn\.(_xlws\.)?/i, "").replace(/^_xlpm\./i, "");
+    },
+  );
+}
+
+/** Whether a formula calls one of the QUILT functions. */
+export function callsQuilt(formula: string): boolean {
+  return tokenize(formula).some((token) => isCall(token) && token.value.toUpperCase().startsWith(`${NAMESPACE}.`));
+}
+
+function isAddIn(token: Token | undefined): boolean {
+  return token !== undefined && isCall(token) && token.value.toUpperCase().startsWith(ADD_IN.toUpperCase());
+}
+
+/** A function's name; before a space and a bracket it reads like a name of a range. */
+function isCall(token: Token): boolean {
+  return token.type === "func" || token.type === "range_named";
+}
+
+function join(tokens: Token[], write: (token: Token) => string): string {
+  return tokens.map(write).join("");
+}
+
+/** Changes a formula outside the texts in quotes. */
+function outsideText(formula: string, change: (text: string) => string): string {
+  return formula
+    .split(/("(?:[^"]|"")*")/)
+    .map((text, index) => (index % 2 === 0 ? change(text) : text))
+    .join("");
+}
+
+/** Names that LET and LAMBDA give to values, in capitals. */
+function localNames(tokens: Token[]): Set<string> {
+  const names = new Set<string>();
+  const calls: { name: string; argument: number }[] = [];
+  const plain = tokens.filter(({ type }) => type !== "whitespace");
+  plain.forEach((token, index) => {
+    const call = calls.at(-1);
+    if (token.value === "(") calls.push({ name: plain[index - 1].value.toUpperCase(), argument: 0 });
+    else if (token.value === ")") calls.pop();
+    else if (token.value === "," && call) call.argument++;
+    else if (token.type === "range_named" && plain[index + 1]?.value === ",") {
+      if (call?.name === "LAMBDA" || (call?.name === "LET" && call.argument % 2 === 0))
+        names.add(token.value.toUpperCase());
+    }
+  });
+  return names;
+}

@@ -1,0 +1,154 @@
+/** Reads an .xlsx file into a workbook for the grid, or says in a sentence why it cannot be read. */
+import { type Cell, dateToExcel, Workbook, type Worksheet } from "@cj-tech-master/excelts";
+import {
+  BooleanNumber,
+  CellValueType,
+  type ICellData,
+  type IRange,
+  type IWorkbookData,
+  type IWorksheetData,
+} from "@univerjs/core";
+import { cellPlace } from "../address";
+import { COLUMNS, ROWS, workbookOf } from "../workbook";
+import { fromFile } from "./formulas";
+import { keptNames } from "./names";
+import { openPackage } from "./package";
+import { fromCharacters, fromPoints } from "./sizes";
+import { styleFromFile } from "./styles";
+
+export type ReadFile =
+  | { refusal: string }
+  | {
+      workbook: Partial<IWorkbookData>;
+      /** What the file holds and the grid has nothing for, in words. */
+      leftOut: string[];
+    };
+
+const MOST_CELLS = 200_000;
+const MOST_COLUMNS = 1_000;
+const MOST_ROWS = 100_000;
+
+const TOO_LARGE = "the file is too large for the practice sheet.";
+
+class TooLarge extends Error {}
+
+export async function readXlsx(bytes: Uint8Array): Promise<ReadFile> {
+  const opened = openPackage(bytes);
+  if ("refusal" in opened) return opened;
+  try {
+    const file = new Workbook();
+    await file.xlsx.load(opened.bytes);
+    if (file.worksheets.length === 0) return { refusal: "the file holds no sheet with cells." };
+    const workbook = workbookOf(
+      "Opened file",
+      file.worksheets.map((page) => readSheet(page)),
+    );
+    return { workbook: { ...workbook, resources: keptNames(file.definedNames.model) }, leftOut: opened.leftOut };
+  } catch (thrown) {
+    return { refusal: thrown instanceof TooLarge ? TOO_LARGE : "the file is damaged and cannot be read." };
+  }
+}
+
+function readSheet(page: Worksheet): Partial<IWorksheetData> {
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  const tables: IRange[] = [];
+  let count = 0;
+  let [lastRow, lastColumn] = [0, 0];
+  page.eachRow((row) => {
+    for (let c = 0; c < row.cellCount; c++) {
+      const cell = row.findCell(c + 1);
+      const data = cell && readCell(cell, tables);
+      if (!data) continue;
+      const r = row.number - 1;
+      const beyond = r >= MOST_ROWS || c >= MOST_COLUMNS;
+      if (beyond && !("v" in data || "f" in data)) continue;
+      if (beyond || ++count > MOST_CELLS) throw new TooLarge();
+      (cellData[r] ??= {})[c] = data;
+      lastRow = Math.max(lastRow, r);
+      lastColumn = Math.max(lastColumn, c);
+    }
+  });
+  const view = page.views.at(0);
+  return {
+    name: page.name,
+    cellData,
+    hidden: page.state === "visible" ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+    rowCount: Math.max(ROWS, lastRow + 100),
+    columnCount: Math.max(COLUMNS, lastColumn + 10),
+    showGridlines: view?.showGridLines === false ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+    mergeData: (page.model.mergeCells ?? []).map((range) => rangeOf(range)),
+    ...defaultSizes(page),
+    ...readSizes(page, lastRow, lastColumn),
+    ...(view?.state === "frozen" ? { freeze: freeze(view.xSplit ?? 0, view.ySplit ?? 0) } : {}),
+  };
+}
+
+function defaultSizes({ properties }: Worksheet): Partial<IWorksheetData> {
+  const { defaultRowHeight, defaultColWidth } = properties;
+  return {
+    ...(defaultRowHeight ? { defaultRowHeight: fromPoints(defaultRowHeight) } : {}),
+    ...(defaultColWidth ? { defaultColumnWidth: fromCharacters(defaultColWidth) } : {}),
+  };
+}
+
+function readSizes(page: Worksheet, lastRow: number, lastColumn: number): Partial<IWorksheetData> {
+  const columnData: IWorksheetData["columnData"] = {};
+  const rowData: IWorksheetData["rowData"] = {};
+  for (let column = 0; column <= lastColumn; column++) {
+    const { width, hidden } = page.getColumn(column + 1);
+    if (width) columnData[column] = { w: fromCharacters(width) };
+    if (hidden) columnData[column] = { ...columnData[column], hd: BooleanNumber.TRUE };
+  }
+  for (let row = 0; row <= lastRow; row++) {
+    const { height, hidden } = page.findRow(row + 1) ?? {};
+    if (height) rowData[row] = { h: fromPoints(height) };
+    if (hidden) rowData[row] = { ...rowData[row], hd: BooleanNumber.TRUE };
+  }
+  return { columnData, rowData };
+}
+
+function freeze(xSplit: number, ySplit: number): IWorksheetData["freeze"] {
+  return { xSplit, ySplit, startColumn: xSplit > 0 ? xSplit : -1, startRow: ySplit > 0 ? ySplit : -1 };
+}
+
+/** @param tables ranges filled by formulas above and to the left; cells in them are kept by their formula */
+function readCell(cell: Cell, tables: IRange[]): ICellData | undefined {
+  const s = styleFromFile(cell.style);
+  const look = s ? { s } : {};
+  if (cell.isMerged && cell.master !== cell) return s && look;
+  const [row, column] = [cell.row - 1, cell.col - 1];
+  const value = cell.value;
+  if (value && typeof value === "object" && "ref" in value && value.ref) tables.push(rangeOf(value.ref));
+  else if (tables.some((table) => holds(table, row, column))) return s && look;
+  if (cell.formula) return { ...look, f: fromFile(cell.formula), ...plainValue(resultOf(cell)) };
+  const plain = plainValue(value);
+  return plain || s ? { ...look, ...plain } : undefined;
+}
+
+function resultOf(cell: Cell): Cell["value"] {
+  const value = cell.value;
+  return value && typeof value === "object" && "result" in value ? value.result : undefined;
+}
+
+function plainValue(value: Cell["value"]): Pick<ICellData, "v" | "t"> | undefined {
+  if (value === null || value === undefined || value === "") return undefined;
+  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
+  if (typeof value === "boolean") return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  if (typeof value === "string") return { v: value, t: CellValueType.STRING };
+  if (value instanceof Date) return { v: dateToExcel(value, false), t: CellValueType.NUMBER };
+  if ("error" in value) return { v: value.error, t: CellValueType.STRING };
+  if ("richText" in value && value.richText)
+    return { v: value.richText.map(({ text }) => text).join(""), t: CellValueType.STRING };
+  if ("text" in value) return { v: value.text, t: CellValueType.STRING };
+  if ("checkbox" in value) return { v: value.checkbox ? 1 : 0, t: CellValueType.BOOLEAN };
+  return undefined;
+}
+
+function rangeOf(text: string): IRange {
+  const [first, last = first] = text.split(":").map((cell) => cellPlace(cell.replace(/\$/g, "")));
+  return { startRow: first.row, startColumn: first.column, endRow: last.row, endColumn: last.column };
+}
+
+function holds(range: IRange, row: number, column: number): boolean {
+  return row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn;
+}
