@@ -37,6 +37,12 @@ export function partsOf(formula: string): Part[] | undefined {
   return reading.done ? parts : undefined;
 }
 
+/** The call that parts are, if they are one call and nothing else. */
+export function callOnly(parts: readonly Part[]): Call | undefined {
+  const [first, ...others] = significant(parts) as [Part?, ...Part[]];
+  return others.length === 0 && first?.kind === "call" ? first : undefined;
+}
+
 /** The parts that are no white space. */
 export function significant(parts: readonly Part[]): Part[] {
   return parts.filter((part) => part.kind !== "leaf" || !["whitespace", "newline"].includes(part.type));
@@ -49,21 +55,26 @@ export function isOperator(part: Part | undefined, ...operators: string[]): bool
 
 class Reading {
   private depth = 0;
+  private broken = false;
 
   constructor(
     private readonly tokens: readonly Token[],
     private at: number,
   ) {}
 
-  /** Whether every token has its place. */
+  /** Whether every token has its place, and every parenthesis its other half. */
   get done(): boolean {
+    return this.atEnd && !this.broken;
+  }
+
+  private get atEnd(): boolean {
     return this.at >= this.tokens.length;
   }
 
   /** Parts up to the end, or to what closes or separates on this level. */
   list(): Part[] {
     const parts: Part[] = [];
-    while (!this.done && !this.isAt(")") && !this.isAt("}") && !(this.depth > 0 && this.isAt(",")))
+    while (!this.atEnd && !this.isAt(")") && !this.isAt("}") && !(this.depth > 0 && this.isAt(",")))
       parts.push(this.part());
     return parts;
   }
@@ -112,7 +123,7 @@ class Reading {
     if (this.depth > DEEPEST) this.at = this.tokens.length;
     read();
     this.depth -= 1;
-    if (!this.skip(close)) this.at = Infinity;
+    if (!this.skip(close)) this.broken = true;
   }
 
   private skip(operator: string): boolean {
@@ -122,7 +133,7 @@ class Reading {
   }
 
   private isAt(operator: string, ahead = 0): boolean {
-    const token = this.tokens[this.at + ahead];
+    const token = this.tokens.at(this.at + ahead);
     return token?.type === "operator" && token.value === operator;
   }
 }

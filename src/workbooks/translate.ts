@@ -7,7 +7,7 @@ import { either, type Formula, joined, plain, written } from "./plain/formula";
 import { twinOf } from "./plain/index";
 import { NO_ANSWER, NoTwin } from "./plain/reader";
 import { type Answer, type Twin, write, type Written } from "./plain/template";
-import { type Call, isOperator, type Part, partsOf, significant } from "./syntax";
+import { type Call, callOnly, isOperator, type Part, partsOf, significant } from "./syntax";
 
 /** What became of the calls of one formula. */
 export interface Turned {
@@ -68,14 +68,9 @@ class Translation {
 
   run(formula: string, parts: Part[]): Turned {
     const opening = formula.startsWith("=") ? "=" : "";
-    const [only, ...more] = significant(parts);
-    let cells: Formula[][];
-    if (only?.kind === "call" && more.length === 0 && quiltId(only) !== undefined) {
-      const written = this.answer(this.call(only));
-      cells = Array.isArray(written) ? written : [[written]];
-    } else {
-      cells = [[this.text(parts)]];
-    }
+    const only = callOnly(parts);
+    const whole = isQuilt(only) ? this.answer(this.call(only)) : this.text(parts);
+    const cells = Array.isArray(whole) ? whole : [[whole]];
     const table = cells.map((row) => row.map((cell) => opening + written(cell)));
     if (this.turned.length > 0 && table.flat().some((cell) => cell.length > LONGEST_FORMULA))
       this.leave(this.turned[0], TOO_LONG);
@@ -100,22 +95,24 @@ class Translation {
 
   /** What a call becomes; undefined for a call that is none of ours. */
   private turn(call: Call): Formula | undefined {
-    if (SINGLE.test(call.name) && isQuilt(significant(call.given[0] ?? [])[0])) return this.text(call.given[0]);
-    if (quiltId(call) !== undefined) return this.oneValue(quiltId(call)!, this.answer(this.call(call)));
+    const id = quiltId(call);
+    if (id !== undefined) return this.oneValue(id, this.answer(this.call(call)));
+    const inner = callOnly(call.given.at(0) ?? []);
+    if (!isQuilt(inner)) return undefined;
+    if (SINGLE.test(call.name)) return this.text([inner]);
     if (call.name.toUpperCase() !== "INDEX") return undefined;
-    const [table, ...more] = significant(call.given[0] ?? []);
-    if (table?.kind !== "call" || more.length > 0 || quiltId(table) === undefined) return undefined;
-    const answer = this.answer(this.call(table));
+    const answer = this.answer(this.call(inner));
     if (!Array.isArray(answer)) return answer;
     const at = call.given.slice(1).map((given) => this.argument(given));
-    return this.pick(quiltId(table)!, answer, at);
+    return this.pick(quiltId(inner)!, answer, at);
   }
 
   /** One cell of a table, as INDEX picks it. */
   private pick(id: string, table: Formula[][], at: readonly Argument[]): Formula {
     const places = at.map((argument) => (argument.kind === "typed" ? Number(argument.value) : NaN));
     const [row, column] = places.length === 1 && table.length === 1 ? [1, places[0]] : [places[0], places[1] ?? 1];
-    return table[row - 1]?.[column - 1] ?? this.leave(id, "INDEX does not say which cell of the table");
+    const cell = table.find((_, index) => index === row - 1)?.find((_, index) => index === column - 1);
+    return cell ?? this.leave(id, "INDEX does not say which cell of the table");
   }
 
   private oneValue(id: string, answer: Written): Formula {
@@ -162,7 +159,7 @@ class Translation {
     const [only, ...more] = parts;
     if (more.length === 0 && only.kind === "leaf") return this.reference(only.type, only.text);
     if (more.length === 0 && only.kind === "group") return { kind: "range", text: this.text(parts) };
-    if (more.length === 0 && isQuilt(only)) return this.nested(only as Call);
+    if (more.length === 0 && isQuilt(only)) return this.nested(only);
     if (holdsRange(parts)) throw new NoTwin("an argument works with several cells at once");
     return this.computed(parts);
   }
@@ -184,10 +181,7 @@ class Translation {
   private computed(parts: readonly Part[]): One {
     const text = this.text(parts);
     const has = (operators: string[]) => parts.some((part) => isOperator(part, ...operators));
-    const [first] = parts;
-    const number =
-      (has(ARITHMETIC) && !has(NO_ARITHMETIC)) ||
-      (parts.length === 1 && first?.kind === "call" && GIVE_NUMBERS.test(first.name));
+    const number = (has(ARITHMETIC) && !has(NO_ARITHMETIC)) || GIVE_NUMBERS.test(callOnly(parts)?.name ?? "");
     return { kind: "one", text, emptyIf: number ? false : plain`${text}=""`, number };
   }
 }
@@ -198,7 +192,7 @@ function quiltId(call: Call): string | undefined {
   return QUILT_NAME.exec(call.name)?.[1]?.toUpperCase();
 }
 
-function isQuilt(part: Part | undefined): boolean {
+function isQuilt(part: Part | undefined): part is Call {
   return part?.kind === "call" && quiltId(part) !== undefined;
 }
 
@@ -209,9 +203,9 @@ function cellsOf(written: Written): Formula[] {
 /** The parts without white space and without parentheses around the whole. */
 function bare(given: readonly Part[]): Part[] {
   const parts = significant(given);
-  const [only] = parts;
   if (parts.length === 2 && isOperator(parts[0], "@")) return parts.slice(1);
-  return parts.length === 1 && only?.kind === "group" && only.open === "(" ? bare(only.parts) : parts;
+  if (parts.length !== 1 || parts[0].kind !== "group" || parts[0].open === "{") return parts;
+  return bare(parts[0].parts);
 }
 
 /** A number, text, TRUE or FALSE that is typed into the formula. */
@@ -220,11 +214,11 @@ function typedValue(parts: readonly Part[]): number | string | boolean | undefin
     const value = typedValue(parts.slice(1));
     return typeof value === "number" ? (isOperator(parts[0], "-") ? -value : value) : undefined;
   }
-  const [first, second] = parts;
-  if (first?.kind !== "leaf" || (parts.length > 1 && !(parts.length === 2 && isOperator(second, "%"))))
-    return undefined;
-  if (first.type === "number") return Number(first.text) / (second ? 100 : 1);
-  if (second) return undefined;
+  const [first] = parts;
+  const isPercent = parts.length === 2 && isOperator(parts[1], "%");
+  if (first.kind !== "leaf" || parts.length > (isPercent ? 2 : 1)) return undefined;
+  if (first.type === "number") return Number(first.text) / (isPercent ? 100 : 1);
+  if (isPercent) return undefined;
   if (first.type === "string") return first.text.slice(1, -1).replaceAll('""', '"');
   return first.type === "bool" ? first.text.toUpperCase() === "TRUE" : undefined;
 }

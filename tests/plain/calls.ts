@@ -29,6 +29,9 @@ interface Usual {
   /** ways of writing that only a formula can hold */
   texts?: fc.Arbitrary<string>;
   range?: boolean;
+  /** must be typed into the formula, or left out */
+  fixed?: boolean;
+  leftOut?: boolean;
 }
 
 const count = (most: number): Usual => ({ values: fc.integer({ min: 0, max: most }), texts: one("7", "2.5") });
@@ -55,7 +58,7 @@ const made = words(
 const fabrics: Usual = { values: fc.oneof(lengths(30, 120), lengths(15, 60)), texts: one("40 in", "110 cm", "1 yd") };
 
 /** What is usual for an argument by its name, or by the names of function and argument where the name means several things. */
-const USUAL: Record<string, Usual> = {
+const USUAL: Record<string, Usual | undefined> = {
   seam: { values: fc.oneof(one(0, 0.25, 0.375, 0.5, 0.75, 1), lengths(0, 2)), texts: one("1/4", "6 mm") },
   mark: { values: one(0, 0.125, 0.0625, 0.25, 0.1, 0.5, 1), texts: one("1/8", "1/16", "1 mm") },
   units: { values: one("in", "cm", "CM", "inches", "Centimeters") },
@@ -119,6 +122,16 @@ const USUAL: Record<string, Usual> = {
   "LENGTHMARK.way": words("up", "down", "nearest"),
   how: made,
   shape: { values: fc.oneof(made.values, one("square", "corner", "quarter square", "triangle", "diamond", "hexagon")) },
+  "CUTGEESE.count": count(20),
+  rows: count(4),
+  divisions: count(12),
+  method: { values: one("four at once", "triangles", "corners"), fixed: true },
+  "BORDERLENGTHS.corner": { values: one("butted", "mitered", "cornerstones"), fixed: true },
+  first: quilts,
+  second: quilts,
+  third: quilts,
+  spread: losses,
+  packs: { values: one("x"), fixed: true, leftOut: true },
   bed: words("queen", "crib", "twin", "twin XL", "California king", "full"),
   mattressWidth: quilts,
   mattressLength: quilts,
@@ -144,8 +157,10 @@ const blank: fc.Arbitrary<Given> = fc.constantFrom({ how: "left out", value: nul
 
 /** One argument of that name. */
 export function given(id: string, name: string, optional: boolean): fc.Arbitrary<Given> {
-  const { values, texts = values, range } = USUAL[`${id}.${name}`] ?? USUAL[name] ?? patches;
+  const { values, texts = values, range, fixed, leftOut } = USUAL[`${id}.${name}`] ?? USUAL[name] ?? patches;
   if (range) return fc.oneof({ weight: 9, arbitrary: cells(values) }, { weight: optional ? 9 : 1, arbitrary: blank });
+  if (leftOut) return fc.constant({ how: "left out", value: null });
+  if (fixed) return values.map((value): Given => ({ how: "typed", value }));
   const as = (how: Given["how"], arbitrary: typeof values) => arbitrary.map((value): Given => ({ how, value }));
   return fc.oneof(
     { weight: optional ? 40 : 1, arbitrary: blank },

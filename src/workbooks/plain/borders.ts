@@ -1,5 +1,22 @@
 /** Borders: sizes, strips and pieced units. */
-import { all, any, atMost, covers, either, fits, type Formula, not, plain, plus, times } from "./formula";
+import {
+  above,
+  all,
+  any,
+  atMost,
+  covers,
+  either,
+  fits,
+  type Formula,
+  not,
+  plain,
+  plus,
+  quoted,
+  times,
+  upToMark,
+  written,
+} from "./formula";
+import { lengthText } from "./length";
 import type { Reader } from "./reader";
 import { fabricToBuy, joinedStrips, openWidth, requireJoinable, twin, type Twins } from "./template";
 
@@ -13,6 +30,23 @@ export const borders: Twins = {
   BORDERSIZE: twin("width length border units", "size", (read) => {
     const border = read.length("border");
     return [[plain`${read.length("width")}+2*${border}`, plain`${read.length("length")}+2*${border}`]];
+  }),
+
+  /** The mean of three measurements; a note where they differ too much. */
+  BORDERMEASURED: twin("first second third mark units spread", "text", (read) => {
+    const measured = ["first", "second", "third"]
+      .map((name) => read.length(name))
+      .map(written)
+      .join(",");
+    const spread = `MAX(${measured})-MIN(${measured})`;
+    const most = read.lengthOrZero("spread", "spread");
+    const note = plain`${quoted("not square: the measurements differ by ")}&${lengthText(read, spread)}`;
+    return [
+      [
+        upToMark(read.lengthOrZero("mark", "mark"), `SUM(${measured})/3`),
+        either(above(plus(most, 1e-9), spread), note, '""'),
+      ],
+    ];
   }),
 
   BORDERSTRIPS: twin("width length border fabricWidth corner join units insurance seam", "someCount", (read) =>

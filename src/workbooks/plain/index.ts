@@ -9,6 +9,7 @@ import { settings } from "./settings";
 import { sewn } from "./sewn";
 import { shapes } from "./shapes";
 import { strips } from "./strips";
+import { tables } from "./tables";
 import type { Twin, Twins } from "./template";
 import { thread } from "./thread";
 import { tubes } from "./tubes";
@@ -30,6 +31,7 @@ export const twins: Twins = {
   ...binding,
   ...costing,
   ...thread,
+  ...tables,
 };
 
 const A_SEARCH = "the least is found by a search, which no built-in function does";

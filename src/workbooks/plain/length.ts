@@ -1,5 +1,6 @@
 /** Lengths and amounts: reading, writing and rounding them. */
-import { above, downToMark, either, type Formula, plain, quoted, toNearestMark, upToMark } from "./formula";
+import { above, downToMark, either, type Formula, plain, quoted, toNearestMark, upToMark, written } from "./formula";
+import type { Reader } from "./reader";
 import { fabricToBuy, twin, type Twins } from "./template";
 
 export const length: Twins = {
@@ -53,6 +54,14 @@ export const length: Twins = {
 
 /** The answer where the argument is left out altogether. */
 const NOTHING = '""';
+
+/** A length with its unit as a sentence has it: on a sixteenth as a fraction, else in decimals. */
+export function lengthText(read: Reader, length: Formula): string {
+  const decimal = plain`ROUND(${length},4)`;
+  const onMark = plain`ABS(${length}-ROUND(16*${length},0)/16)<0.000000001`;
+  const inches = plain`IF(${onMark},${fractionText(length, 16)},${decimal})&${quoted(" in")}`;
+  return written(either(read.metric, plain`${decimal}&${quoted(" cm")}`, inches));
+}
 
 /** The size of a value in parts of a unit, the nearest whole number of them. */
 function marks(value: Formula, parts: Formula): string {

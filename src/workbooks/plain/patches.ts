@@ -14,7 +14,7 @@ export const patches: Twins = {
 
   CUTHALFSQUARE: twin("finished madeAtOnce seam mark units", "size", (read) => {
     const [finished, seam] = [read.length("finished"), read.lengthOrZero("seam", "seam")];
-    const pair = plain`${finished}+(2+SQRT(2))*${seam}`;
+    const pair = halfSquare(finished, seam);
     const branches: [number, () => Formula][] = [
       [2, () => pair],
       [1, () => pair],
@@ -36,7 +36,7 @@ export const patches: Twins = {
   /** The long edge of a corner triangle is the side of a block. */
   CUTCORNERTRIANGLE: twin("block seam mark units", "size", (read) => {
     const [block, seam] = [read.length("block"), read.lengthOrZero("seam", "seam")];
-    return toMark(read, "mark", plain`${block}/SQRT(2)+(2+SQRT(2))*${seam}`);
+    return toMark(read, "mark", halfSquare(plain`${block}/SQRT(2)`, seam));
   }),
 };
 
@@ -45,11 +45,17 @@ export function toMark(read: Reader, usual: "mark" | 0, exact: Formula): Formula
   return upToMark(read.lengthOrZero("mark", usual), exact);
 }
 
-function square(finished: Formula, seam: Formula): Formula {
+/** A square, or one side of a rectangle. */
+export function square(finished: Formula, seam: Formula): Formula {
   return plain`${finished}+2*${seam}`;
 }
 
+/** A square cut once, corner to corner: its side is a short edge of the two triangles. */
+export function halfSquare(shortEdge: Formula, seam: Formula): Formula {
+  return plain`${shortEdge}+(2+SQRT(2))*${seam}`;
+}
+
 /** A square cut twice, corner to corner: its side is the long edge of the four triangles. */
-function quarterSquare(longEdge: Formula, seam: Formula): Formula {
+export function quarterSquare(longEdge: Formula, seam: Formula): Formula {
   return plain`${longEdge}+2*(1+SQRT(2))*${seam}`;
 }

@@ -151,6 +151,16 @@ export class Reader {
     );
   }
 
+  /** One of several words on which the rows of a table depend, so that it must be typed into the formula. */
+  word(name: string, usual: string, words: readonly string[]): string {
+    const argument = this.argument(name);
+    if (isEmptyAlways(argument)) return usual;
+    if (argument.kind !== "typed") throw new NoTwin(`the table has other rows where ${name} changes`);
+    const word = plainWord(argument.value);
+    if (!words.includes(word)) this.refuse();
+    return word;
+  }
+
   /** Whether the word that is chosen from several is one of some of them. */
   isChosen(name: string, usual: string, words: readonly string[], some: readonly string[]): Condition {
     const is = (chosen: string): Condition => some.includes(chosen);
@@ -221,7 +231,11 @@ export class Reader {
   range(name: string): string {
     const argument = this.argument(name);
     if (argument.kind === "range") return argument.text;
-    if (argument.kind === "one" && argument.emptyIf !== false) return written(argument.text);
+    if (argument.kind === "one" && argument.emptyIf !== false) {
+      const text = written(argument.text);
+      this.require(`OR(ROWS(${text})*COLUMNS(${text})>1,COUNTA(${text})>0)`);
+      return text;
+    }
     if (!isEmptyAlways(argument)) throw new NoTwin(`${name} is no range`);
     return written(this.refuse());
   }

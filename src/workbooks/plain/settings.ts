@@ -36,6 +36,7 @@ export const settings: Twins = {
       if (typeof isNone === "boolean") return isNone ? measured() : named();
       return either(isNone, read.branch(measured), read.branch(named));
     };
+    for (const name of ["mattressWidth", "mattressLength"]) read.lengthOr(name, 0);
     const isCrib = isNone === true ? false : read.isChosen("bed", "", BEDS, ["crib"]);
     const drop = read.lengthOrZeroOr("drop", either(isCrib, 0, read.usual("drop")));
     const width = side("mattressWidth", (bed) => mattressSize(bed).width);
