@@ -46,6 +46,12 @@ export function dive(search: Search, goal: Goal, start: Master, noise: number): 
     if (ending !== "solved" || master.value > cutoff - 1 + FRACTION) break;
   }
   const values = dualWorth(search, master);
-  const rest = fillStrips(search, remaining, () => values, goal.cost, goal.reached() - cost + FRACTION);
+  const rest = fillStrips(search, remaining, {
+    valuesAt: () => values,
+    cost: goal.cost,
+    limit: goal.reached() - cost,
+    lowestOnly: goal.lowestOnly,
+    atLeast: goal.floor,
+  });
   if (rest) search.offer([...layers, ...rest]);
 }

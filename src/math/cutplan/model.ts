@@ -14,7 +14,7 @@ export interface Placement {
   readonly along: number;
 }
 
-/** A kind takes `width` of the strip in every strip of level `from` up to, but not including, level `until`. */
+/** A kind may take `width` of the strip in strips of level `from` up to, but not including, level `until`. */
 export interface Span {
   readonly kind: number;
   readonly width: number;
@@ -33,6 +33,16 @@ export interface Column {
 export interface Layer {
   readonly column: Column;
   readonly times: number;
+}
+
+export interface ModelOptions {
+  /** the highest strip that can be cut (default: any) */
+  readonly highest?: number;
+  /**
+   * Lets pricing put more patches of a kind into one strip than there are, where the kind can lie both ways. Bounds stay
+   * true, though a little lower, and pricing is quicker (default false).
+   */
+  readonly loose?: boolean;
 }
 
 /**
@@ -67,8 +77,7 @@ export class Model {
     readonly clothWidth: number,
     readonly kinds: readonly Kind[],
     readonly trimming: boolean,
-    /** the highest strip that can be cut */
-    highest = Infinity,
+    { highest = Infinity, loose = false }: ModelOptions = {},
   ) {
     this.kindCount = kinds.length;
     this.demand = Int32Array.from(kinds, (kind) => kind.count);
@@ -91,7 +100,7 @@ export class Model {
         this.lowest[kind] = level;
       }
     }
-    this.spans = this.findSpans();
+    this.spans = this.findSpans(loose);
     const opening: number[][] = Array.from({ length: this.levelCount }, () => []);
     const ownLevels: number[][] = kinds.map(() => []);
     this.spans.forEach((span, index) => {
@@ -113,15 +122,23 @@ export class Model {
     return fitting.reduce((narrowest, way) => (way.across < narrowest.across ? way : narrowest));
   }
 
-  private findSpans(): Span[] {
+  /**
+   * Once a kind can lie narrower, its wider way is of no more use. It need not be taken out of the running, though, where
+   * the patches suffice to fill a strip the narrower way: then the wider way is never better. That keeps pricing quick.
+   */
+  private findSpans(loose: boolean): Span[] {
     const spans: Span[] = [];
     for (let kind = 0; kind < this.kindCount; kind++) {
-      for (let from = 0; from < this.levelCount;) {
+      const narrowest = this.widthIn(this.levelCount - 1, kind);
+      const suffice = loose || (this.demand[kind] + 1) * narrowest > this.room;
+      let from = this.lowest[kind];
+      while (from < this.levelCount) {
         const width = this.widthIn(from, kind);
-        let until = from + 1;
-        while (until < this.levelCount && this.widthIn(until, kind) === width) until++;
-        if (width > 0) spans.push({ kind, width, from, until });
-        from = until;
+        let next = from + 1;
+        while (next < this.levelCount && this.widthIn(next, kind) === width) next++;
+        const stays = this.trimming && suffice && next < this.levelCount;
+        if (width > 0) spans.push({ kind, width, from, until: stays ? this.levelCount : next });
+        from = next;
       }
     }
     return spans.sort((a, b) => a.from - b.from);

@@ -99,7 +99,7 @@ class PanelSearch implements Pricer {
     this.demand = Int32Array.from(parts, ({ count }) => count);
     const other = parts.map((part) => ({ ...part, width: part.height, height: part.width }));
     const wayOf = (name: Panel["way"], kinds: readonly Part[], width: number, depth: number): Way => {
-      const model = new Model(width, kinds, trimming, depth);
+      const model = new Model(width, kinds, trimming, { highest: depth });
       return { name, model, parts: kinds, pricing: new Pricing(model, work), depth };
     };
     this.ways = [wayOf("across", parts, size.width, size.height), wayOf("along", other, size.height, size.width)];

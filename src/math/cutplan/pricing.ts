@@ -29,6 +29,7 @@ export class Pricing implements Pricer {
   /** best value of a strip of each level, set by `price`; -Infinity where no strip is possible */
   readonly best: Float64Array;
   private readonly root: LevelRange;
+  private readonly isChain: boolean;
   private readonly tables: Float64Array[] = [];
   private readonly window: Float64Array;
   private readonly windowAt: Int32Array;
@@ -36,6 +37,9 @@ export class Pricing implements Pricer {
   private readonly entered: number[] = [];
   private readonly taken: Uint16Array[] = [];
   private readonly openers: number[] = [];
+  private lastTaken = 0;
+  private beforeTaken = 0;
+  private alreadyOpen = false;
   private readonly withOpener: Float64Array;
   private readonly beside: Float64Array;
   private readonly besideTaken: Uint16Array;
@@ -56,6 +60,7 @@ export class Pricing implements Pricer {
     this.besideTaken = new Uint16Array(size);
     this.counts = new Int32Array(model.kindCount);
     this.root = rangeOf(0, model.levelCount);
+    this.isChain = model.spans.every(({ until }) => until === model.levelCount);
     model.spans.forEach((span, index) => {
       enter(this.root, index, span.from + 1, span.until);
     });
@@ -90,10 +95,31 @@ export class Pricing implements Pricer {
         if (this.best[level] > threshold[level]) found.push(this.readColumn(level, entered));
       }
     };
-    const empty = this.table(0);
-    empty.fill(0);
-    visit(this.root, empty, 0, 0);
+    const first = this.table(0).fill(0);
+    if (this.isChain) this.priceAlong(first, values, threshold, demand, found);
+    else visit(this.root, first, 0, 0);
     return found;
+  }
+
+  /** Prices level after level with one table, for no kind ever leaves the running. */
+  private priceAlong(
+    table: Float64Array,
+    values: Float64Array,
+    threshold: Float64Array,
+    demand: Int32Array,
+    found: Column[],
+  ): void {
+    let entered = 0;
+    for (let level = 0; level < this.model.levelCount; level++) {
+      this.best[level] = this.bestWithOpener(table, level, values, demand);
+      if (this.best[level] > threshold[level]) found.push(this.readColumn(level, entered));
+      for (const index of this.model.opening[level]) {
+        const span = this.model.spans[index];
+        if (values[span.kind] <= WORTHLESS || demand[span.kind] === 0) continue;
+        this.add(table, this.takenBy(entered), span.width, values[span.kind], demand[span.kind]);
+        this.entered[entered++] = index;
+      }
+    }
   }
 
   /**
@@ -125,7 +151,9 @@ export class Pricing implements Pricer {
     return columnOf(level, counts);
   }
 
-  /** Enters up to `most` patches into a knapsack table, in place; `taken` tells how many were used for each width. */
+  /**
+   * Enters up to `most` patches into a knapsack table, in place; `taken` tells how many were used for each width.
+   */
   private add(table: Float64Array, taken: Uint16Array, width: number, value: number, most: number): void {
     const room = this.model.room;
     taken.fill(0, 0, Math.min(width, room + 1));
@@ -146,6 +174,21 @@ export class Pricing implements Pricer {
           table[at] = sum;
           taken[at] = 1;
         } else taken[at] = 0;
+      }
+    } else if (most <= 3) {
+      this.work.done += 2 * room;
+      for (let at = room; at >= width; at--) {
+        let best = table[at];
+        let count = 0;
+        for (let n = 1, from = at - width; n <= most && from >= 0; n++, from -= width) {
+          const sum = table[from] + n * value;
+          if (sum > best) {
+            best = sum;
+            count = n;
+          }
+        }
+        table[at] = best;
+        taken[at] = count;
       }
     } else {
       this.work.done += 3 * room;
@@ -172,58 +215,91 @@ export class Pricing implements Pricer {
     }
   }
 
-  /** Best value of a strip that holds a patch of the level's full height, given the table of all other patches. */
+  /**
+   * Best value of a strip that holds a patch of the level's full height, given the table of all other patches.
+   *
+   * The last two kinds of such patches are simply tried in all numbers; kinds before them, which are rare, get tables.
+   */
   private bestWithOpener(table: Float64Array, level: number, values: Float64Array, demand: Int32Array): number {
-    const room = this.model.room;
-    const { withOpener, beside, besideTaken, openers } = this;
-    withOpener.fill(-Infinity);
+    const { openers } = this;
     openers.length = 0;
-    for (const index of this.model.opening[level]) {
-      const { kind, width } = this.model.spans[index];
-      if (demand[kind] === 0) continue;
-      const value = values[kind];
-      const n = openers.length;
-      const taken = (this.openerTaken[n] ??= new Uint16Array(room + 1));
-      const isFirst = (this.firstOpener[n] ??= new Uint8Array(room + 1));
-      // This kind joins strips that an earlier opener has already opened ...
-      if (n > 0 && value > WORTHLESS) this.add(withOpener, taken, width, value, demand[kind]);
-      else taken.fill(0);
-      // ... or opens the strip itself.
-      beside.set(table);
-      if (demand[kind] > 1 && value > WORTHLESS) this.add(beside, besideTaken, width, value, demand[kind] - 1);
-      else besideTaken.fill(0);
-      isFirst.fill(0);
-      for (let at = room; at >= width; at--) {
-        const sum = beside[at - width] + value;
-        if (sum > withOpener[at]) {
-          withOpener[at] = sum;
-          taken[at] = besideTaken[at - width] + 1;
-          isFirst[at] = 1;
+    for (const index of this.model.opening[level]) if (demand[this.model.spans[index].kind] > 0) openers.push(index);
+    if (openers.length === 0) return -Infinity;
+    this.withOpener.fill(-Infinity);
+    for (let n = 0; n < openers.length - 2; n++) this.addOpener(table, n, values, demand);
+    return this.tryLastTwo(table, values, demand);
+  }
+
+  private tryLastTwo(table: Float64Array, values: Float64Array, demand: Int32Array): number {
+    const { openers, withOpener } = this;
+    const { spans, room } = this.model;
+    const last = spans[openers[openers.length - 1]];
+    const before = openers.length > 1 ? spans[openers[openers.length - 2]] : undefined;
+    const lastMost = Math.min(demand[last.kind], Math.floor(room / last.width));
+    const beforeMost = before ? Math.min(demand[before.kind], Math.floor(room / before.width)) : 0;
+    const lastValue = values[last.kind];
+    let best = -Infinity;
+    this.work.done += (lastMost + 1) * (beforeMost + 1);
+    for (let i = 0; i <= beforeMost; i++) {
+      let at = room - i * (before?.width ?? 0);
+      let value = i > 0 ? i * values[before!.kind] : 0;
+      for (let j = 0; j <= lastMost && at >= 0; j++, at -= last.width, value += lastValue) {
+        const opened = withOpener[at] > table[at] || i + j === 0;
+        const sum = value + (opened ? withOpener[at] : table[at]);
+        if (sum > best) {
+          best = sum;
+          this.lastTaken = j;
+          this.beforeTaken = i;
+          this.alreadyOpen = opened;
         }
       }
-      this.work.done += room;
-      openers.push(index);
     }
-    return openers.length > 0 ? withOpener[room] : -Infinity;
+    return best;
+  }
+
+  /** Enters an opening kind into the table of strips that hold an opening patch. */
+  private addOpener(table: Float64Array, n: number, values: Float64Array, demand: Int32Array): void {
+    const { withOpener, beside, besideTaken } = this;
+    const room = this.model.room;
+    const { kind, width } = this.model.spans[this.openers[n]];
+    const value = values[kind];
+    const taken = (this.openerTaken[n] ??= new Uint16Array(room + 1));
+    const isFirst = (this.firstOpener[n] ??= new Uint8Array(room + 1));
+    // This kind joins strips that an earlier opener has already opened ...
+    if (n > 0 && value > WORTHLESS) this.add(withOpener, taken, width, value, demand[kind]);
+    else taken.fill(0);
+    // ... or opens the strip itself.
+    beside.set(table);
+    if (demand[kind] > 1 && value > WORTHLESS) this.add(beside, besideTaken, width, value, demand[kind] - 1);
+    else besideTaken.fill(0);
+    isFirst.fill(0);
+    for (let at = room; at >= width; at--) {
+      const sum = beside[at - width] + value;
+      if (sum > withOpener[at]) {
+        withOpener[at] = sum;
+        taken[at] = besideTaken[at - width] + 1;
+        isFirst[at] = 1;
+      }
+    }
+    this.work.done += room;
   }
 
   private readColumn(level: number, entered: number): Column {
+    const { openers } = this;
+    const { spans, room } = this.model;
     const counts = this.counts.fill(0);
-    let at = this.model.room;
-    for (let n = this.openers.length - 1; n >= 0; n--) {
-      const span = this.model.spans[this.openers[n]];
-      const taken = this.openerTaken[n][at];
-      const opened = this.firstOpener[n][at] === 1;
-      counts[span.kind] += taken;
-      at -= taken * span.width;
-      if (opened) break;
+    let at = room;
+    const take = (index: number, taken: number) => {
+      counts[spans[index].kind] += taken;
+      at -= taken * spans[index].width;
+    };
+    take(openers[openers.length - 1], this.lastTaken);
+    if (openers.length > 1) take(openers[openers.length - 2], this.beforeTaken);
+    for (let n = openers.length - 3, open = this.alreadyOpen; n >= 0 && open; n--) {
+      open = this.firstOpener[n][at] === 0;
+      take(openers[n], this.openerTaken[n][at]);
     }
-    for (let i = entered - 1; i >= 0; i--) {
-      const span = this.model.spans[this.entered[i]];
-      const taken = this.taken[i][at];
-      counts[span.kind] += taken;
-      at -= taken * span.width;
-    }
+    for (let i = entered - 1; i >= 0; i--) take(this.entered[i], this.taken[i][at]);
     return columnOf(level, counts);
   }
 

@@ -44,7 +44,13 @@ export function repairPlan(
 
     const oldCost = costOf(old);
     const allowed = oldCost - Math.log(random() + 1e-9) * patience * (1 - round / rounds);
-    const layers = fillStrips(search, remaining, () => values, goal.cost, allowed + 1e-6);
+    const layers = fillStrips(search, remaining, {
+      valuesAt: () => values,
+      cost: goal.cost,
+      limit: allowed + 1e-6,
+      lowestOnly: goal.lowestOnly,
+      atLeast: goal.floor,
+    });
     if (!layers) continue;
     const renewed = layers.flatMap(({ column, times }) => Array<Column>(times).fill(column));
     const newCost = costOf(renewed);
@@ -67,20 +73,20 @@ export function repairPlan(
   }
 }
 
-/** Two to five strips: a wasteful one, and others that are mostly of about its height. */
+/** Two to five strips, wasteful ones rather than others, mostly of about the same height. */
 function pickStrips(model: Model, strips: readonly Column[], random: () => number): number[] {
   const count = Math.min(strips.length, 2 + Math.floor(random() * 4));
-  const any = () => Math.floor(random() * strips.length);
-  let first = any();
-  for (let i = 0; i < 2; i++) {
-    const other = any();
-    if (random() < 0.7 && wasteOf(model, strips[other]) > wasteOf(model, strips[first])) first = other;
-  }
+  /** The most wasteful of three. */
+  const wasteful = () => {
+    const three = [0, 1, 2].map(() => Math.floor(random() * strips.length));
+    return three.reduce((a, b) => (wasteOf(model, strips[b]) > wasteOf(model, strips[a]) ? b : a));
+  };
+  const first = wasteful();
   const picked = [first];
   for (let attempt = 0; attempt < 50 && picked.length < count; attempt++) {
-    const other = any();
+    const other = wasteful();
     const near = Math.abs(strips[other].level - strips[first].level) <= 2;
-    if (!picked.includes(other) && (near || random() > 0.75)) picked.push(other);
+    if (!picked.includes(other) && (near || random() > 0.5)) picked.push(other);
   }
   return picked;
 }

@@ -42,7 +42,13 @@ export function roundSolution(search: Search, goal: Goal, master: Master, tries:
     }
     for (let kind = 0; kind < remaining.length; kind++) remaining[kind] = Math.max(0, remaining[kind]);
     const values = worth.map((value) => value * (attempt > 2 ? 1 + (random() - 0.5) * 0.3 : 1));
-    const rest = fillStrips(search, remaining, () => values, goal.cost, goal.reached() - cost + FRACTION);
+    const rest = fillStrips(search, remaining, {
+      valuesAt: () => values,
+      cost: goal.cost,
+      limit: goal.reached() - cost - FRACTION,
+      lowestOnly: goal.lowestOnly,
+      atLeast: goal.floor,
+    });
     if (rest) search.offer([...layers, ...rest]);
     if (goal.reached() <= enough || work.spent) return;
   }

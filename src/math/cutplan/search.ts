@@ -26,6 +26,10 @@ export interface Goal {
   readonly step: number;
   /** the least possible cost that is not below a bound */
   readonly roundUp: (bound: number) => number;
+  /** what a patch of each kind costs at least in any plan, once the first linear program has told */
+  floor?: Float64Array;
+  /** whether strips are best opened as low as possible, for the length is limited */
+  readonly lowestOnly: boolean;
   /** the longest plan that is allowed */
   readonly longest: () => number;
 }

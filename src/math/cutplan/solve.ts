@@ -4,6 +4,7 @@ import { startSearch } from "./greedy";
 import { Master } from "./master";
 import { Model } from "./model";
 import { repairPlan } from "./repair";
+import { replanParts } from "./replan";
 import { dualWorth, roundSolution } from "./rounded";
 import { Goal, Plan, Search } from "./search";
 import { Work } from "./work";
@@ -19,23 +20,35 @@ export interface Solution {
 
 export interface SolveOptions {
   readonly budget: number;
-  /** from the length of a plan, the least length that would still be no better (default: the length itself) */
+  /**
+   * From the length of a plan, the least length that would still be no better. After a first search for the least length,
+   * only shorter plans are looked for. By default every shorter plan is better.
+   */
   readonly settledFrom?: (length: number) => number;
   readonly seed?: number;
 }
 
+/** Share of the budget for the length; the rest goes to the number of strips. */
+const LENGTH_SHARE = 0.8;
+/** Share of the budget for the length itself, where it is only the amount to buy that counts. */
+const FIRST_SHARE = 0.25;
+/** Of the budget for the length: the share for planning parts anew, once branching has done what it can. */
+const REPLAN_SHARE = 0.35;
+
 /** Plans strips for all patches: least length first, then fewest strips. */
-export function solve(
-  model: Model,
-  { budget, settledFrom = (length) => length, seed = 12345 }: SolveOptions,
-): Solution {
+export function solve(model: Model, { budget, settledFrom, seed = 12345 }: SolveOptions): Solution {
   const work = new Work(budget);
   const search = new Search(model, work, seed);
   startSearch(search);
-  const lengthBound = work.within(budget * 0.8, () =>
-    minimize(search, lengthGoal(search, settledFrom), areaBound(model)),
+  const length = (settled: (length: number) => number, steps: number, bound: number) =>
+    work.within(steps, () => minimize(search, lengthGoal(search, settled), bound));
+  let lengthBound = length((own) => own, budget * (settledFrom ? FIRST_SHARE : LENGTH_SHARE), areaBound(model));
+  if (settledFrom && lengthBound < settledFrom(search.best.length)) {
+    lengthBound = length(settledFrom, budget * LENGTH_SHARE - work.done, lengthBound);
+  }
+  const stripBound = work.within(budget * (1 - LENGTH_SHARE), () =>
+    minimize(search, stripGoal(search), widthBound(model)),
   );
-  const stripBound = minimize(search, stripGoal(search), 1);
   return { plan: search.best, lengthBound, stripBound, work: work.done };
 }
 
@@ -44,6 +57,15 @@ function areaBound(model: Model): number {
   let area = 0;
   for (let kind = 0; kind < model.kindCount; kind++) area += model.area[kind] * model.demand[kind];
   return Math.ceil(area / model.clothWidth);
+}
+
+/** Strips that the patches would fill without any waste of width. */
+function widthBound(model: Model): number {
+  let width = 0;
+  for (let kind = 0; kind < model.kindCount; kind++) {
+    width += model.widthIn(model.ownLevels[kind][model.ownLevels[kind].length - 1], kind) * model.demand[kind];
+  }
+  return Math.ceil(width / model.room);
 }
 
 function lengthGoal(search: Search, settledFrom: (length: number) => number): Goal {
@@ -56,6 +78,7 @@ function lengthGoal(search: Search, settledFrom: (length: number) => number): Go
     cutoff: () => settledFrom(reached()),
     step: model.heightStep,
     roundUp: totalsOf(model.heights, model.heightStep, search.best.length),
+    lowestOnly: false,
     longest: () => Infinity,
   };
 }
@@ -70,6 +93,7 @@ function stripGoal(search: Search): Goal {
     cutoff: () => search.best.strips,
     step: 1,
     roundUp: (bound) => Math.max(0, Math.ceil(bound - 1e-6)),
+    lowestOnly: true,
     longest: () => length,
   };
 }
@@ -92,20 +116,43 @@ function totalsOf(heights: readonly number[], step: number, longest: number): (b
 
 /** Improves the best plan for one goal, and returns a bound: no plan costs less (up to the cutoff). */
 function minimize(search: Search, goal: Goal, knownBound: number): number {
+  const { work } = search;
+  const { root, bound: rootBound, solved } = improve(search, goal, knownBound);
+  let bound = rootBound;
+  const settled = () => goal.cutoff() <= bound || work.spent;
+  if (solved && !settled()) {
+    const share = goal.floor ? 1 - REPLAN_SHARE : 1;
+    bound = work.within(work.left * share, () => branchOnCounts(search, goal, root, rootBound));
+  }
+  if (solved && !settled() && goal.floor) {
+    replanParts(search, goal, goal.floor, bound, (part) => {
+      improve(
+        part,
+        lengthGoal(part, (length) => length),
+        0,
+      );
+    });
+  }
+  return Math.min(bound, goal.reached());
+}
+
+/** The root: solves the linear program without branching, and makes whole plans from it. */
+function improve(search: Search, goal: Goal, knownBound: number): { root: Master; bound: number; solved: boolean } {
   const { model, pool, work } = search;
   const penalty = 200 * Math.max(...goal.cost) + goal.reached();
   const root = Master.start(pool, goal.cost, model.demand, goal.rows, penalty, work);
-  const { ending, bound: dualBound } = search.relax(root, goal, Infinity);
+  const { ending, bound: dualBound } = search.relax(root, goal);
   const bound = Math.max(goal.roundUp(knownBound), goal.roundUp(dualBound));
   const settled = () => goal.cutoff() <= bound || work.spent;
-  if (ending !== "solved" || settled()) return Math.min(bound, goal.cutoff());
+  const solved = ending === "solved";
+  if (!solved || settled()) return { root, bound, solved };
+  const worth = dualWorth(search, root);
+  if (goal.rows.length === 0) goal.floor = worth;
   roundSolution(search, goal, root, 12, bound);
-  if (!settled()) {
+  if (!settled())
     work.within(work.left * 0.08, () => {
-      repairPlan(search, goal, dualWorth(search, root), bound, 2000, 250);
+      repairPlan(search, goal, worth, bound, 2000, 250);
     });
-  }
   if (!settled()) dive(search, goal, root, 0);
-  if (settled()) return Math.min(bound, goal.cutoff());
-  return branchOnCounts(search, goal, root, bound);
+  return { root, bound, solved };
 }
