@@ -28,17 +28,19 @@ export function plannedWorkbook(book: Book): Partial<IWorkbookData> {
 
 function worksheet(sheet: Sheet): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
+  const rooms = new Map<string, IStyleData>();
   const put = (cell: string, data: ICellData) => {
     const { row, column } = cellPlace(cell);
     (cellData[row] ??= {})[column] = data;
   };
   for (const entry of sheet.entries) {
-    for (const { cell, style, format } of roomOf(entry)) put(cell, { s: styleData(style, format) });
+    for (const { cell, style, format } of roomOf(entry)) {
+      rooms.set(cell, styleData(style, format));
+      put(cell, { s: rooms.get(cell) });
+    }
   }
   for (const entry of sheet.entries) {
-    const { row, column } = cellPlace(entry.cell);
-    const kept = cellData[row]?.[column]?.s;
-    put(entry.cell, { ...contentOf(entry), s: (entry.room && kept) ?? styleData(entry.style, entry.format) });
+    put(entry.cell, { ...contentOf(entry), s: rooms.get(entry.cell) ?? styleData(entry.style, entry.format) });
   }
   const { rows = 0, columns = 0 } = sheet.frozen ?? {};
   return {
@@ -73,6 +75,8 @@ function styleData(name: StyleName, format: Entry["format"]): IStyleData {
     ...(look.fill ? { bg: { rgb: look.fill } } : {}),
     ...(look.border === "box" ? { bd: { t: line, r: line, b: line, l: line } } : {}),
     ...(look.border === "below" ? { bd: { b: line } } : {}),
+    ...(look.border === "hair" ? { bd: { b: { ...line, s: BorderStyleTypes.HAIR } } } : {}),
+    ...(look.indent ? { pd: { l: 7 } } : {}),
     ...(look.align ? { ht: ALIGN[look.align] } : {}),
     ...(look.wrap ? { tb: WrapStrategy.WRAP } : {}),
     ...(pattern ? { n: { pattern } } : {}),

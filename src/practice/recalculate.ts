@@ -3,6 +3,7 @@ import "@univerjs/sheets/facade";
 import "@univerjs/engine-formula/facade";
 import "@univerjs/sheets-formula/facade";
 import {
+  CellValueType,
   type ICellData,
   type IRange,
   type IWorkbookData,
@@ -16,7 +17,7 @@ import { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
-import type { Book, CellValue, WorkedSheet } from "../workbooks/book";
+import type { Book, WorkedSheet } from "../workbooks/book";
 import { cellName } from "./address";
 import { engineFunctions } from "./engine";
 import { plannedWorkbook } from "./planned";
@@ -69,8 +70,7 @@ function read(univer: Univer, workbook: IWorkbookData): Record<string, WorkedShe
 
 function put(worked: WorkedSheet, cell: string, { v, t }: ICellData): void {
   if (v === undefined || v === null) return;
-  const boolean = t === 3;
-  worked.values[cell] = (boolean ? Boolean(v) : v) as CellValue;
+  worked.values[cell] = t === CellValueType.BOOLEAN ? Boolean(v) : v;
 }
 
 function* cells<T>(matrix: Matrix<T>): Generator<[string, T]> {

@@ -1,0 +1,13 @@
+/** The planning workbooks: a real plan each, to be changed into one's own. */
+import type { Book } from "./book";
+import { quiltPlanner } from "./quiltPlanner";
+
+export interface PlanningWorkbook {
+  /** Of the file, without its ending. */
+  name: string;
+  title: string;
+  description: string;
+  build(): Book;
+}
+
+export const workbooks: readonly PlanningWorkbook[] = [quiltPlanner];

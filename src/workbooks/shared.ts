@@ -1,0 +1,40 @@
+/** What the planning workbooks say and do alike. */
+import type { Entry } from "./book";
+
+export const UNITS = ["in", "cm"];
+
+/** Steps in which shops cut, in yards or meters. */
+export const STEPS = ["0.05", "0.1", "0.125", "0.25", "0.5", "1"];
+
+export const BLADES = "Blades: close the cutter after every cut, cut away from yourself, keep it from children.";
+export const AT_THE_IRON = "Irons: stand it up, mind the cord and the steam, let pieces cool before you handle them.";
+export const MEASURE_THE_SQUARES =
+  "Print at 100 %. The squares must measure 1 in and 25 mm; if not, use no shape of this page as a pattern.";
+
+/** Digits that the widest column of a narrow page holds. */
+export const NARROW_PAGE = 72;
+
+/** The unit of lengths, or of fabric, beside a cell. */
+export function withUnit(units: string): string {
+  return `=${units}`;
+}
+
+export function sidesAnswer(units: string): string {
+  return `=IF(${units}="cm","m","yd")`;
+}
+
+/** An answer that stays empty as long as a cell is. */
+export function blank(cell: string, formula: string): string {
+  return `=IF(${cell}="","",${formula})`;
+}
+
+/** Boxes to tick beside the rows of a table that are filled; the first row is its heading. */
+export function tickColumn(column: string, first: number, last: number, beside: string): Entry[] {
+  return [
+    { cell: `${column}${first}`, style: "tableHead", content: "done" },
+    ...Array.from({ length: last - first }, (_, index): Entry => {
+      const row = first + 1 + index;
+      return { cell: `${column}${row}`, style: "table", content: `=IF(${beside}${row}="","","☐")` };
+    }),
+  ];
+}
