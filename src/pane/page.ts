@@ -79,14 +79,16 @@ ${Array.isArray(shows) ? table(formula, shows) : `<p class="shows">shows <b>${es
 
 /** A spilled table. It may be wider than the pane, so it scrolls by itself, with the arrow keys too. */
 function table(formula: string, rows: Shown[][]): string {
-  const cells = (row: Shown[], tag: string): string =>
-    `<tr>${row.map((cell) => `<${tag}>${escaped(cellText(cell))}</${tag}>`).join("")}</tr>`;
+  const cell = (value: Shown, tag: string): string => `<${tag}>${escaped(cellText(value))}</${tag}>`;
+  // The corner of a table with headings on two sides is empty, and no heading.
+  const heading = (value: Shown): string => cell(value, value === "" ? "td" : "th");
   const [first = [], ...others] = rows;
-  const head = first.every((cell) => typeof cell === "string");
-  const body = (head ? others : rows).map((row) => cells(row, "td")).join("\n");
+  const head = first.every((value) => typeof value === "string");
+  const line = (cells: string[]): string => `<tr>${cells.join("")}</tr>`;
+  const body = (head ? others : rows).map((row) => line(row.map((value) => cell(value, "td")))).join("\n");
   return `<div class="wide" role="region" tabindex="0" aria-label="${escaped(`What ${formula} shows`)}">
 <table>
-${head ? `<thead>${cells(first, "th")}</thead>\n` : ""}<tbody>${body}</tbody>
+${head ? `<thead>${line(first.map(heading))}</thead>\n` : ""}<tbody>${body}</tbody>
 </table>
 </div>`;
 }
