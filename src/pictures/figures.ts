@@ -1,50 +1,136 @@
 /** The figures of the reference: one drawn example for each function that a picture explains better than words. */
-import { cutHalfSquare, cutSquare } from "../math/patches";
+import { mattressSize } from "../math/beds";
+import { readBlock } from "../math/blocks/grammar";
+import { FabricNames } from "../math/blocks/fabricNames";
+import type { Quilt } from "../math/blocks/quilt";
+import { plan } from "../math/plans";
 import { inches } from "../math/units";
-import { cutShapePicture } from "./cutShapes";
-import type { Point } from "./drawing";
+import { backingPicture } from "./backing";
+import { bedPicture } from "./beds";
+import { biasSquarePicture, diagonalJoinPicture } from "./binding";
+import { borderFitPicture, borderLengthsPicture } from "./borders";
+import { cutPlanPicture } from "./cutPlan";
+import {
+  cornerPicture,
+  geesePicture,
+  halfSquarePicture,
+  quarterSquarePicture,
+  squareInSquarePicture,
+  squarePicture,
+  unitMadePicture,
+} from "./patches";
+import { blockPicture, quiltPicture } from "./quiltTop";
+import { settingTrianglePicture, topPicture } from "./settings";
+import {
+  diamondPicture,
+  halfRectanglePicture,
+  hexagonPicture,
+  starPicture,
+  templatePicture,
+  trianglePicture,
+} from "./shapes";
+import { stripPatchesPicture, stripSetPicture, stripTrianglesPicture } from "./strips";
+import { tubePicture, tubeUnitsPicture } from "./tubes";
 
 /** Draws the figure of a function, by its registered name. */
 export const figures: ReadonlyMap<string, () => string> = new Map([
-  ["CUTSQUARE", square],
-  ["CUTHALFSQUARE", halfSquare],
+  ["CUTSQUARE", () => squarePicture(inches(3))],
+  ["CUTHALFSQUARE", () => halfSquarePicture(inches(3), 1)],
+  ["CUTQUARTERSQUARE", () => quarterSquarePicture(inches(3))],
+  ["CUTGEESE", () => geesePicture(inches(4))],
+  ["CUTSQUAREINSQUARE", () => squareInSquarePicture(inches(4))],
+  ["CUTCORNER", () => cornerPicture(inches(1.5))],
+  ["CUTHALFRECTANGLE", () => halfRectanglePicture(inches(2), inches(4))],
+  ["CUTTRIANGLE", () => trianglePicture(inches(4), inches(6))],
+  ["CUTDIAMOND", () => diamondPicture(inches(3))],
+  ["CUTHEXAGON", () => hexagonPicture(inches(2))],
+  ["CUTSTAR", () => starPicture(inches(14))],
+  ["CUTTEMPLATE", template],
+  ["UNITMADE", () => unitMadePicture(inches(5), "half square four") ?? ""],
+  ["STRIPPATCHES", () => stripPatchesPicture(inches(4.5))],
+  ["STRIPTRIANGLES", () => stripTrianglesPicture(inches(4.5), undefined, { width: inches(30) })],
+  ["STRIPSETSIZE", () => stripSetPicture(Array(6).fill(inches(2.5)))],
+  ["STRIPSETS", () => stripSetPicture([inches(2.5), inches(2.5)], { segment: inches(2.5), width: inches(21) })],
+  ["TUBEUNITS", () => tubeUnitsPicture(inches(34), inches(2.5), TUBE)],
+  ["TUBELENGTH", () => tubePicture([units(3, 4), units(2.5, 6)], TUBE)],
+  ["PLAN", cutPlan],
+  ["BLOCKPIECES", () => blockPicture("A star in cells", star().block)],
+  ["QUILTPIECES", quilt],
+  ["TOPSIZE", () => topPicture(4, 5, inches(12), { sashing: inches(4), edge: "sashed" })],
+  ["TOPPIECES", () => topPicture(4, 5, inches(10), { sashing: inches(2), edge: "sashed", setting: "on point" })],
+  ["CUTSIDETRIANGLE", () => settingTrianglePicture("side triangle", inches(10))],
+  ["CUTCORNERTRIANGLE", () => settingTrianglePicture("corner triangle", inches(10))],
+  ["BEDSIZE", () => bedPicture(mattressSize("twin"), { tuck: inches(10) })],
+  ["BORDERLENGTHS", () => borderLengthsPicture(inches(60), inches(80), inches(6))],
+  ["BORDERFIT", () => borderFitPicture(inches(46), inches(58), inches(5))],
+  ["BACKINGPLAN", () => backingPicture(inches(60), inches(72))],
+  ["BINDINGSTRIPS", () => diagonalJoinPicture(inches(2.5))],
+  ["BIASSQUARE", () => biasSquarePicture(inches(36), inches(2.25))],
 ]);
 
-const EXACT = inches(0);
-const SEAM = inches(0.25);
+const TUBE = { stripWidth: inches(2.5) };
 
-function square(): string {
-  const cut = cutSquare(inches(3));
-  return cutShapePicture({
-    title: "A square that finishes 3 in",
-    cut: box(0, cut),
-    finished: box(SEAM, cut - SEAM),
-    cutSides: [0],
-    finishedSides: [2],
-  });
+function units(trim: number, count: number) {
+  return { trim: inches(trim), count };
 }
 
-function halfSquare(): string {
-  const cut = cutHalfSquare(inches(3), 2, SEAM, EXACT);
-  return cutShapePicture({
-    title: "A half-square triangle that finishes 3 in",
-    cut: rightTriangle({ x: 0, y: 0 }, cut),
-    finished: rightTriangle({ x: SEAM, y: SEAM }, 3),
-    cutSides: [0],
-    finishedSides: [0],
-  });
-}
-
-function box(from: number, to: number): Point[] {
-  return [
-    { x: from, y: from },
-    { x: to, y: from },
-    { x: to, y: to },
-    { x: from, y: to },
+function template(): string {
+  const outline = [
+    [0, 0],
+    [6, 0],
+    [6, 4],
+    [3, 2.5],
+    [0, 4],
   ];
+  return templatePicture(outline.map(([x, y]) => ({ x: inches(x), y: inches(y) })));
 }
 
-/** A right isosceles triangle with its right angle at `corner`, clockwise. */
-function rightTriangle(corner: Point, leg: number): Point[] {
-  return [corner, { x: corner.x + leg, y: corner.y }, { x: corner.x, y: corner.y + leg }];
+function cutPlan(): string {
+  const rows: [string, number, number, number][] = [
+    ["block", 12.5, 12.5, 6],
+    ["sash", 12.5, 2.5, 17],
+    ["cornerstone", 2.5, 2.5, 12],
+    ["corner", 6.5, 4.5, 8],
+  ];
+  const list = rows.map(([label, width, height, count]) => {
+    return { label, width: inches(width), height: inches(height), count, grain: "any" as const };
+  });
+  return cutPlanPicture("A cut plan", plan(list));
+}
+
+function star() {
+  const names = new FabricNames();
+  const block = readBlock(
+    [
+      ["sand", "goose up: sand, slate", "<", "sand"],
+      ["goose left: sand, slate", "rust", "<", "goose right: sand, slate"],
+      ["^", "^", "<", "^"],
+      ["sand", "goose down: sand, slate", "<", "sand"],
+    ],
+    names,
+  );
+  return { names, block };
+}
+
+function quilt(): string {
+  const { block, names } = star();
+  const plain = readBlock([["rust"]], names);
+  const layout = Array.from({ length: 4 }, (_, row) =>
+    Array.from({ length: 3 }, (_c, column) => ({
+      name: (row + column) % 2 === 0 ? "star" : "plain",
+      turns: 0 as const,
+    })),
+  );
+  const design: Quilt = {
+    layout,
+    blocks: new Map([
+      ["star", block],
+      ["plain", plain],
+    ]),
+    size: inches(12),
+    sashing: { width: inches(2), fabric: "slate", cornerstone: "rust" },
+    edge: "sashed",
+    borders: [{ width: inches(4), fabric: "sand" }],
+  };
+  return quiltPicture("A quilt in cells", design, ["sand", "slate", "rust"]);
 }

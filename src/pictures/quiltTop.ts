@@ -3,6 +3,8 @@ import { type Block } from "../math/blocks/grammar";
 import { type Quilt } from "../math/blocks/quilt";
 import { finishedPieces } from "../math/blocks/shapes";
 import { turnBlock } from "../math/blocks/turn";
+import { showing } from "../math/show";
+import type { System } from "../math/units";
 import { Drawing, type Fill } from "./drawing";
 
 /** Side of the square into which the longer side of a block or quilt is drawn, pixels. */
@@ -18,16 +20,19 @@ export function blockPicture(title: string, block: Block): string {
   );
   const fills = fillsOf(block.fabrics);
   drawBlock(drawing, block, { x: 0, y: 0 }, 1, fills);
-  drawLegend(drawing, fills, block.rows, scale);
+  for (const [fabric, fill] of fills) drawing.legend(fill, fabric);
   return drawing.svg();
 }
 
-/** A quilt top with its sashing and borders, and its fabrics named below it. */
-export function quiltPicture(title: string, quilt: Quilt, fabrics: readonly string[]): string {
+/** A quilt top with its sashing and borders, its finished size, and its fabrics named below it. */
+export function quiltPicture(title: string, quilt: Quilt, fabrics: readonly string[], system: System = "in"): string {
+  const show = showing(system);
   const frame = quiltFrame(quilt);
   const scale = DRAWN_SIZE / Math.max(frame.width, frame.length);
   const layout = `${quilt.layout[0].length} × ${quilt.layout.length} blocks`;
-  const drawing = new Drawing(title, `${title}: ${layout}, fabrics ${fabrics.join(", ")}`, scale);
+  const [width, length] = [show.length(frame.width), show.length(frame.length)];
+  const facts = `${layout}, ${width} × ${length}, fabrics ${fabrics.join(", ")}`;
+  const drawing = new Drawing(title, `${title}: ${facts}`, scale);
   const fills = fillsOf(fabrics);
   drawBorders(drawing, quilt, frame, fills);
   const { sashing, size } = quilt;
@@ -40,7 +45,9 @@ export function quiltPicture(title: string, quilt: Quilt, fabrics: readonly stri
       drawBlock(drawing, block, at, size / block.columns, fills);
     }
   }
-  drawLegend(drawing, fills, frame.length, scale);
+  drawing.measure({ x: 0, y: 0 }, { x: frame.width, y: 0 }, width, 12);
+  drawing.measure({ x: 0, y: frame.length }, { x: 0, y: 0 }, length, 12);
+  for (const [fabric, fill] of fills) drawing.legend(fill, fabric);
   return drawing.svg();
 }
 
@@ -115,14 +122,4 @@ function drawSashing(drawing: Drawing, quilt: Quilt, frame: Frame, fills: Readon
 
 function fillsOf(fabrics: readonly string[]): Map<string, Fill> {
   return new Map(fabrics.map((fabric, index) => [fabric, index]));
-}
-
-/** One line for each fabric: its hatch and its name. */
-function drawLegend(drawing: Drawing, fills: ReadonlyMap<string, Fill>, below: number, scale: number): void {
-  const [swatch, line] = [16 / scale, 24 / scale];
-  [...fills].forEach(([fabric, fill], index) => {
-    const top = below + (index + 0.6) * line;
-    drawing.rectangle(0, top, swatch, swatch, fill, { thin: true });
-    drawing.text({ x: swatch, y: top + swatch / 2 }, fabric, { anchor: "start" }, { x: 8, y: 0 });
-  });
 }
