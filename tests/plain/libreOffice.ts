@@ -37,7 +37,7 @@ export async function recalculateInLibreOffice(rows: Input[][]): Promise<Shown[]
       });
     });
     const file = join(folder, "book.xlsx");
-    writeFileSync(file, Buffer.from((await book.xlsx.writeBuffer()) as Uint8Array));
+    writeFileSync(file, Buffer.from((await book.xlsx.writeBuffer())));
     convert(folder, file);
     const back = new Workbook();
     await back.xlsx.load(readFileSync(join(folder, "out", "book.xlsx")));
@@ -70,7 +70,7 @@ function convert(folder: string, file: string): void {
 /** A value as the file holds it: a formula with its result, an error, or plain. */
 function shown(value: unknown): Shown {
   if (value === null || value === undefined) return "";
-  if (typeof value !== "object") return typeof value === "number" ? value : String(value as string | boolean);
+  if (typeof value !== "object") return typeof value === "number" ? value : String(value);
   const held = value as { result?: unknown; error?: string; formula?: string };
   return held.error ?? (held.formula === undefined ? "" : shown(held.result));
 }

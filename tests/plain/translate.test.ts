@@ -92,8 +92,8 @@ describe("translate", () => {
     ["=QUILT.CUTSQUARE(QUILT.PLANLENGTH(A1:D9))", "PLANLENGTH", "search"],
   ])("says what is left: %s", (formula, id, why) => {
     const [first] = left(formula);
-    expect(first!.id).toBe(id);
-    expect(first!.why).toContain(why);
+    expect(first.id).toBe(id);
+    expect(first.why).toContain(why);
   });
 
   test("a name for several cells is a range", () => {
@@ -107,12 +107,12 @@ describe("translate", () => {
     "=QUILT.CUTSQUARE({1,2)",
     `=QUILT.CUTSQUARE(${"(".repeat(9000)}`,
   ])("leaves what is no formula: %.40s", (formula) => {
-    expect(left(formula)[0]!.why).toContain("cannot be read");
+    expect(left(formula)[0].why).toContain("cannot be read");
   });
 
   test("a plain formula that no cell could hold is left", () => {
     const nested = (depth: number): string => (depth === 0 ? "A1" : `QUILT.LENGTHTEXT(${nested(depth - 1)})`);
-    expect(left(`=${nested(8)}`)[0]!.why).toContain("longer than a cell holds");
+    expect(left(`=${nested(8)}`)[0].why).toContain("longer than a cell holds");
     const deep = (depth: number): string => (depth === 0 ? "A1" : `QUILT.CUTSQUARE(${deep(depth - 1)})`);
     expect(turned(`=${deep(60)}`).length).toBeLessThan(8000);
   });
@@ -123,7 +123,7 @@ describe("translate", () => {
       (_, row) =>
         `=QUILT.STRIPFABRIC(QUILT.STRIPSNEEDED(A${row},QUILT.CUTHALFSQUARE(B${row})),QUILT.CUTSQUARE(B${row}),C${row})`,
     );
-    translate(formulas[0]!);
+    translate(formulas[0]);
     const before = performance.now();
     const calls = formulas.map((formula) => translate(formula).turned.length).reduce((sum, count) => sum + count, 0);
     expect(calls).toBe(5000);

@@ -9,15 +9,12 @@ export const costing: Twins = {
     const [amounts, prices] = [read.range("amounts"), read.range("prices")];
     read.require(`ROWS(${amounts})=ROWS(${prices})`);
     read.require(`COLUMNS(${amounts})=COLUMNS(${prices})`);
-    for (const [range, most] of [
-      [amounts, 1000],
-      [prices, 10_000_000],
-    ] as const) {
-      read.require(`SUMPRODUCT((${range}<>"")*1)=COUNT(${range})`);
-      read.require(`MIN(${range})>=0`);
-      read.require(`MAX(${range})<=${most}`);
-    }
-    read.require(`SUMPRODUCT((${amounts}<>"")*(${amounts}<>0)*(${prices}=""))=0`);
+    read.require(`SUMPRODUCT((${amounts}<>"")*1)=COUNT(${amounts})`);
+    read.require(`MIN(${amounts})>=0`);
+    read.require(`MAX(${amounts})<=1000`);
+    // Text is above every number, so that a price in words counts as one that is too high.
+    const priceless = `(${prices}="")+(${prices}<0)+(${prices}>10000000)`;
+    read.require(`SUMPRODUCT((${amounts}<>"")*(${amounts}<>0)*(${priceless}))=0`);
     return plus(`SUMPRODUCT(${amounts},${prices})`, read.sum("extras"));
   }),
 

@@ -38,6 +38,8 @@ const A_SEARCH = "the least is found by a search, which no built-in function doe
 const A_LIST = "it goes through a list of any length, row by row";
 const A_TABLE = "it answers with a table whose rows depend on the numbers";
 
+const LONG_NOTES = "its notes, with lengths in words, would be longer than a cell holds";
+
 /** Why the others have none. */
 const WHY_NOT: Readonly<Record<string, string>> = {
   PLAN: A_SEARCH,
@@ -50,12 +52,17 @@ const WHY_NOT: Readonly<Record<string, string>> = {
   BUNDLECHECK: A_SEARCH,
   CHECKFABRIC: A_SEARCH,
   BLOCKFABRIC: A_SEARCH,
+  SIZETABLE: A_SEARCH,
+  QUILTFABRICS: A_SEARCH,
+  QUILTPIECES: A_LIST,
+  STRIPSFIRST: A_LIST,
   TUBELENGTH: A_LIST,
   CHECKTOTALS: A_LIST,
   CUTTEMPLATE: A_LIST,
   BLOCKPIECES: A_LIST,
   BLOCKCHECK: A_LIST,
   BLOCKSFOR: A_TABLE,
+  BORDERFIT: LONG_NOTES,
   TOPPIECES: A_TABLE,
 };
 

@@ -71,8 +71,23 @@ function marks(value: Formula, parts: Formula): string {
 /** The size of a value as a ruler reads, reduced: 2 1/4. */
 function fractionText(value: Formula, parts: Formula): string {
   const all = marks(value, parts);
+  if (typeof parts === "number" && parts <= MOST_CHOICES) {
+    const fractions = Array.from({ length: parts }, (_, over) => quoted(over === 0 ? "" : reduced(over, parts)));
+    const choice = plain`CHOOSE(1+MOD(${all},${parts}),${fractions.join(",")})`;
+    return plain`IF(${all}=0,0,TRIM(IF(${all}<${parts},"",INT(${all}/${parts}))&" "&${choice}))`;
+  }
   const [whole, over] = [plain`INT(${all}/${parts})`, plain`MOD(${all},${parts})`];
   const divisor = plain`GCD(${over},${parts})`;
   const fraction = plain`${over}/${divisor}&"/"&${parts}/${divisor}`;
   return plain`IF(${over}=0,${whole},IF(${whole}=0,"",${whole}&" ")&${fraction})`;
+}
+
+/** Fractions that are spelled out; a formula with more is longer than one that reduces them. */
+const MOST_CHOICES = 16;
+
+function reduced(over: number, parts: number): string {
+  const divisor = Array.from({ length: over }, (_, less) => over - less).find(
+    (each) => over % each === 0 && parts % each === 0,
+  )!;
+  return `${over / divisor}/${parts / divisor}`;
 }
