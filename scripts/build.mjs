@@ -1,7 +1,7 @@
 /** Builds one bundle with webpack where it is missing or older than what it is made from. */
 import { spawnSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { mkdirSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
+import { join } from "node:path";
 import { ROOT } from "./install.mjs";
 
 /**
@@ -11,24 +11,16 @@ import { ROOT } from "./install.mjs";
  */
 export function ensureBuilt({ what, config, made, from }) {
   const folder = join(ROOT, made);
-  if (changed(folder) >= Math.max(...[config, "package-lock.json", ...from].map((path) => newest(join(ROOT, path)))))
-    return;
+  const sources = [config, "package-lock.json", ...from].map((path) => newest(join(ROOT, path)));
+  if (newest(folder) >= Math.max(...sources)) return;
   console.error(`Building ${what}. This takes half a minute, and again after each change of the source.`);
-  mkdirSync(dirname(folder), { recursive: true });
   // Made beside its place and moved there whole: what is there keeps working meanwhile.
-  const fresh = mkdtempSync(`${folder}-`);
+  const fresh = `${folder}-${process.pid}`;
+  mkdirSync(fresh, { recursive: true });
   const webpack = join(ROOT, "node_modules/webpack/bin/webpack.js");
-  const words = [
-    "--mode",
-    "production",
-    "--config",
-    join(ROOT, config),
-    "--output-path",
-    fresh,
-    "--stats",
-    "errors-only",
-  ];
-  const run = spawnSync(process.execPath, [webpack, ...words], { cwd: ROOT, stdio: ["ignore", 2, 2] });
+  const words = ["--mode", "production", "--stats", "errors-only"];
+  const places = ["--config", join(ROOT, config), "--output-path", fresh];
+  const run = spawnSync(process.execPath, [webpack, ...words, ...places], { cwd: ROOT, stdio: ["ignore", 2, 2] });
   if (run.status !== 0) {
     rmSync(fresh, { recursive: true });
     throw new Error(`${what} could not be built; what is wrong stands above.`);
@@ -42,14 +34,9 @@ export function ensureBuilt({ what, config, made, from }) {
   }
 }
 
-/** When a file was changed, or 0 where there is none. */
-function changed(path) {
-  return statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? 0;
-}
-
-/** When a file, or anything in a folder, was changed last. */
+/** When a file, or anything in a folder, was changed last; 0 where there is none. */
 function newest(path) {
-  const own = statSync(path);
-  if (!own.isDirectory()) return own.mtimeMs;
+  const own = statSync(path, { throwIfNoEntry: false });
+  if (!own?.isDirectory()) return own?.mtimeMs ?? 0;
   return Math.max(own.mtimeMs, ...readdirSync(path).map((name) => newest(join(path, name))));
 }

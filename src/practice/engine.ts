@@ -31,6 +31,11 @@ class EngineFunction extends BaseFunction {
     super(described.name);
   }
 
+  /** Text stays text: the engine would make a date of "1/4". */
+  override isArgumentsIgnoreNumberPattern(): boolean {
+    return true;
+  }
+
   override calculate(...given: BaseValueObject[]): BaseValueObject {
     const most = this.described.arguments.length;
     if (given.length > most) {

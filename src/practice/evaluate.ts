@@ -1,5 +1,5 @@
 /** Works out single formulas with the practice sheet's engine, without a page. */
-import { LocaleType, LogLevel, type Nullable, Univer, UniverInstanceType } from "@univerjs/core";
+import { type IWorksheetData, LocaleType, LogLevel, type Nullable, Univer, UniverInstanceType } from "@univerjs/core";
 import {
   ArrayValueObject,
   type BaseValueObject,
@@ -14,7 +14,7 @@ import { engineSentence, NOT_A_FORMULA } from "./errors";
 export type Scalar = number | string | boolean;
 
 const HOME: Place = { unitId: "book", sheetId: "sheet", row: 0, column: 0 };
-const ROWS = 1000;
+const ROWS = 10_000;
 const COLUMNS = 100;
 
 /** The longest formula that spreadsheet programs keep, in characters. */
@@ -23,14 +23,14 @@ const LONGEST = 8192;
 /** What a cell with the formula would show. A table holds errors as their codes. */
 export type Outcome = { value: Scalar | Scalar[][] } | { error: string; message: string };
 
-/** An engine with an empty sheet. Formulas are worked out beside the sheet, so no answer can run into another. */
+/** An engine with one sheet, empty unless cells are given. Formulas are worked out beside the sheet, so no answer can run into another. */
 export class Evaluator {
   private readonly univer = new Univer({ locale: LocaleType.EN_US, locales: {}, logLevel: LogLevel.SILENT });
   private readonly calculator: Calculator;
 
-  constructor() {
+  constructor(cellData: IWorksheetData["cellData"] = {}) {
     this.univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions });
-    const sheet = { id: HOME.sheetId, name: "Sheet1", rowCount: ROWS, columnCount: COLUMNS };
+    const sheet = { id: HOME.sheetId, name: "Sheet1", rowCount: ROWS, columnCount: COLUMNS, cellData };
     this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, {
       id: HOME.unitId,
       sheetOrder: [sheet.id],

@@ -2,19 +2,14 @@
 import {
   CellValueType,
   CommandType,
-  type ICellData,
   ICommandService,
-  type IObjectMatrixPrimitiveType,
-  type IRange,
   type IWorkbookData,
   LocaleType,
   LogLevel,
-  type Nullable,
   Univer,
   UniverInstanceType,
 } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { FormulaDataModel } from "@univerjs/engine-formula";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import locale from "@univerjs/preset-sheets-core/locales/en-US";
 import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
@@ -22,6 +17,7 @@ import { CalculationMode } from "@univerjs/sheets-formula";
 import { NUMBERFORMAT } from "@univerjs/sheets-numfmt";
 import { cellName } from "./address";
 import type { Place } from "./calculator";
+import { type Content, contentOf } from "./content";
 import { engineDescriptions, engineFunctions } from "./engine";
 import { readFraction, type TypedFraction } from "./entry";
 import { Explainer, type Explanation } from "./explain";
@@ -38,17 +34,6 @@ export interface Selected {
   error: Explanation | undefined;
 }
 
-/** By row and column. */
-type Matrix<T> = IObjectMatrixPrimitiveType<Nullable<T>>;
-
-export interface Content {
-  workbook: IWorkbookData;
-  /** Cells filled by the table of another cell, by sheet. */
-  spilled: Record<string, Nullable<Matrix<ICellData>>>;
-  /** Ranges of tables, by sheet; row and column are the formula's. */
-  tables: Record<string, Nullable<Matrix<IRange>>>;
-}
-
 export interface GridEvents {
   /** The selection moved, or what the selected cell shows may have changed. */
   select(selected: Selected | undefined): void;
@@ -63,6 +48,13 @@ const REST = 60;
 
 // The list of number formats has none for fractions.
 for (const pattern of ["# ?/?", "# ??/??"]) NUMBERFORMAT.push({ label: pattern, suffix: pattern });
+
+let grids = 0;
+
+/** Engines in one page share what they know of formulas, by the workbook's id: two workbooks must never have the same. */
+function freshId(): string {
+  return `book ${++grids}`;
+}
 
 export class Grid {
   private readonly univer: Univer;
@@ -96,7 +88,7 @@ export class Grid {
       else this.univer.registerPlugin(plugin);
     }
     this.api = FUniver.newAPI(this.univer);
-    this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
+    this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...data, id: freshId() });
     const injector = this.univer.__getInjector();
     this.explainer = new Explainer(injector);
     this.popup = new ErrorPopup(injector, this.explainer);
@@ -114,27 +106,14 @@ export class Grid {
     });
   }
 
-  /** The workbook as it stands, to be kept or written to a file. */
+  /** The workbook as it stands, to be kept. */
   workbook(): IWorkbookData {
-    return this.book().save();
+    return { ...this.book().save(), id: "book" };
   }
 
-  /** The workbook with all that a file needs: whole formulas and spilled cells. */
+  /** The workbook with all that a file needs. */
   content(): Content {
-    const formulas = this.univer.__getInjector().get(FormulaDataModel);
-    const workbook = this.workbook();
-    for (const sheet of Object.values(workbook.sheets)) {
-      for (const [row, line] of Object.entries(sheet.cellData ?? {})) {
-        for (const [column, cell] of Object.entries(line as Record<number, ICellData>)) {
-          if (cell.si) cell.f = formulas.getFormulaStringByCell(Number(row), Number(column), sheet.id!, workbook.id);
-        }
-      }
-    }
-    return {
-      workbook,
-      spilled: formulas.getArrayFormulaCellData()[workbook.id] ?? {},
-      tables: formulas.getArrayFormulaRange()[workbook.id] ?? {},
-    };
+    return contentOf(this.book().save(), this.univer.__getInjector());
   }
 
   dispose(): void {

@@ -13,8 +13,8 @@ import {
   type Nullable,
 } from "@univerjs/core";
 import { cellName } from "../address";
+import type { Content } from "../content";
 import { isErrorCode } from "../errors";
-import type { Content } from "../grid";
 import { definedNames } from "./names";
 import { callsQuilt, toFile } from "./formulas";
 import { styleToFile } from "./styles";

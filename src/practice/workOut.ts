@@ -1,0 +1,79 @@
+/** Works out formulas for a class copy: the file is opened in an engine of its own, without a page. */
+import "@univerjs/sheets/facade";
+import "@univerjs/engine-formula/facade";
+import "@univerjs/sheets-formula/facade";
+import { LocaleType, LogLevel, type Nullable, Univer, UniverInstanceType } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import {
+  ArrayValueObject,
+  type BaseValueObject,
+  ErrorValueObject,
+  UniverFormulaEnginePlugin,
+} from "@univerjs/engine-formula";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { Problem } from "../math/problem";
+import type { Answer, Asked, Value, WorkOut } from "../workbooks/classCopy";
+import { cellPlace } from "./address";
+import { Calculator } from "./calculator";
+import { engineFunctions } from "./engine";
+import { fromFile } from "./xlsx/formulas";
+import { readXlsx } from "./xlsx/read";
+
+/** Longest wait for a workbook, in milliseconds. */
+const PATIENCE = 120_000;
+
+/**
+ * Works out formulas of a file, all its cells fresh.
+ *
+ * @throws Problem where the file cannot be opened
+ */
+export function workOutIn(bytes: Uint8Array): WorkOut {
+  return async (asked) => {
+    const read = await readXlsx(bytes);
+    if ("refusal" in read) throw new Problem("bad input", read.refusal.replace(/\.$/, ""));
+    const univer = new Univer({ locale: LocaleType.EN_US, locales: {}, logLevel: LogLevel.SILENT });
+    try {
+      univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions });
+      univer.registerPlugin(UniverSheetsPlugin);
+      univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
+      const api = FUniver.newAPI(univer);
+      const workbook = univer.createUnit(UniverInstanceType.UNIVER_SHEET, read.workbook);
+      await api.getFormula().onCalculationResultApplied(PATIENCE);
+      const calculator = new Calculator(univer.__getInjector());
+      const sheetIds = new Map(
+        api
+          .getActiveWorkbook()!
+          .getSheets()
+          .map((sheet) => [sheet.getSheetName(), sheet.getSheetId()]),
+      );
+      const answers: (Answer | undefined)[] = [];
+      for (const one of asked) answers.push(await answer(calculator, workbook.getUnitId(), sheetIds, one));
+      return answers;
+    } finally {
+      univer.dispose();
+    }
+  };
+}
+
+async function answer(
+  calculator: Calculator,
+  unitId: string,
+  sheetIds: ReadonlyMap<string, string>,
+  { sheet, cell, formula }: Asked,
+): Promise<Answer | undefined> {
+  const sheetId = sheetIds.get(sheet);
+  if (sheetId === undefined) return undefined;
+  const result = await calculator.calculate(fromFile(formula), { unitId, sheetId, ...cellPlace(cell) });
+  if (!result) return undefined;
+  if (!(result instanceof ArrayValueObject)) return [[valueOf(result)]];
+  return Array.from({ length: result.getRowCount() }, (_, row) =>
+    Array.from({ length: result.getColumnCount() }, (_, column) => valueOf(result.get(row, column))),
+  );
+}
+
+function valueOf(value: Nullable<BaseValueObject>): Value {
+  if (!value || value.isNull()) return 0;
+  if (value instanceof ErrorValueObject) return { error: value.getErrorType() };
+  return value.getValue();
+}

@@ -1,0 +1,77 @@
+/** A workbook recalculated by the practice sheet's engine, without a page. */
+import "@univerjs/engine-formula/facade";
+import "@univerjs/sheets-formula/facade";
+import "@univerjs/sheets/facade";
+import { randomUUID } from "node:crypto";
+import { type IWorkbookData, LocaleType, LogLevel, Univer, UniverInstanceType } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
+import { cellPlace } from "../../src/practice/address";
+import { type Content, contentOf } from "../../src/practice/content";
+import { engineDescriptions, engineFunctions } from "../../src/practice/engine";
+import { Explainer, type Explanation } from "../../src/practice/explain";
+
+export class Recalculated {
+  private constructor(
+    private readonly univer: Univer,
+    private readonly api: FUniver,
+  ) {}
+
+  static async open(workbook: Partial<IWorkbookData>): Promise<Recalculated> {
+    const univer = new Univer({ locale: LocaleType.EN_US, locales: {}, logLevel: LogLevel.SILENT });
+    univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions });
+    univer.registerPlugin(UniverSheetsPlugin);
+    univer.registerPlugin(UniverSheetsFormulaPlugin, {
+      initialFormulaComputing: CalculationMode.FORCED,
+      description: engineDescriptions,
+    });
+    univer.registerPlugin(UniverSheetsNumfmtPlugin);
+    // Engines in one process share what they know of formulas, by the workbook's id.
+    univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...workbook, id: randomUUID() });
+    const opened = new Recalculated(univer, FUniver.newAPI(univer));
+    await opened.settle();
+    return opened;
+  }
+
+  /** What a cell holds, spilled or its own. */
+  value(sheet: string, cell: string): unknown {
+    const { row, column } = cellPlace(cell);
+    const { workbook, spilled } = this.content();
+    const id = workbook.sheetOrder.find((sheetId) => workbook.sheets[sheetId].name === sheet)!;
+    return (workbook.sheets[id].cellData?.[row]?.[column]?.v ?? spilled[id]?.[row]?.[column]?.v) as unknown;
+  }
+
+  /** Types into a cell. */
+  async type(sheet: string, cell: string, content: string | number): Promise<void> {
+    const { row, column } = cellPlace(cell);
+    const range = this.book().getSheetByName(sheet)!.getRange(row, column);
+    range.setValue(typeof content === "string" && content.startsWith("=") ? { f: content } : { v: content });
+    await this.settle();
+  }
+
+  /** Why a cell shows an error. */
+  async explain(sheet: string, cell: string): Promise<Explanation | undefined> {
+    const { row, column } = cellPlace(cell);
+    const sheetId = this.book().getSheetByName(sheet)!.getSheetId();
+    return new Explainer(this.univer.__getInjector()).explain({ unitId: this.book().getId(), sheetId, row, column });
+  }
+
+  content(): Content {
+    return contentOf(this.book().save(), this.univer.__getInjector());
+  }
+
+  close(): void {
+    this.univer.dispose();
+  }
+
+  private book() {
+    return this.api.getActiveWorkbook()!;
+  }
+
+  private async settle(): Promise<void> {
+    await this.api.getFormula().onCalculationResultApplied();
+  }
+}
