@@ -2,7 +2,7 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 
 /** As in manifest/manifest.xml. */
-const ADD_IN = { id: "cf17abe3-5f0d-42f4-a638-61bc6900efaa", version: "0.1.0.0" };
+export const ADD_IN = { id: "cf17abe3-5f0d-42f4-a638-61bc6900efaa", version: "0.1.0.0" };
 
 /** Where the add-in is looked for: among those that an organization hands out to its members. */
 const STORE = "EXCatalog";

@@ -3,7 +3,7 @@ import metadata from "../../manifest/functions.json";
 import type { StyleName } from "./look";
 
 /** How a number reads. Lengths read as on a ruler, and as decimals where the workbook is set to centimeters. */
-export type Format = "length" | "amount" | "count" | "money" | "percent" | "text";
+export type Format = "length" | "amount" | "count" | "decimal" | "money" | "percent" | "text";
 
 export interface Entry {
   /** Such as B5. */
@@ -34,8 +34,8 @@ export interface Sheet {
   lastRow?: number;
   /** A new page begins below these rows. */
   breaks?: readonly number[];
-  /** Where the 1 in and the 25 mm test squares stand, such as B40. */
-  testSquares?: string;
+  /** Where the 1 in and the 25 mm test squares stand: the cells at their upper left. */
+  testSquares?: readonly [inch: string, millimeters: string];
   /** Rows higher than usual, in points. */
   heights?: Readonly<Record<number, number>>;
 }

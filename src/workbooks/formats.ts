@@ -6,6 +6,7 @@ const PATTERNS: Record<Format, string> = {
   length: "# ??/??",
   amount: "# ?/?",
   count: "0",
+  decimal: "0.00",
   money: "#,##0.00",
   percent: "0.0%",
   text: "@",

@@ -1,5 +1,7 @@
 /** The planning workbooks: a real plan each, to be changed into one's own. */
 import type { Book } from "./book";
+import { classPlanner } from "./classPlanner";
+import { kitCosting } from "./kitCosting";
 import { quiltPlanner } from "./quiltPlanner";
 
 export interface PlanningWorkbook {
@@ -10,4 +12,4 @@ export interface PlanningWorkbook {
   build(): Book;
 }
 
-export const workbooks: readonly PlanningWorkbook[] = [quiltPlanner];
+export const workbooks: readonly PlanningWorkbook[] = [quiltPlanner, kitCosting, classPlanner];

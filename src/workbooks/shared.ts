@@ -14,18 +14,24 @@ export const MEASURE_THE_SQUARES =
 /** Digits that the widest column of a narrow page holds. */
 export const NARROW_PAGE = 72;
 
-/** The unit of lengths, or of fabric, beside a cell. */
-export function withUnit(units: string): string {
+/** The unit of lengths, beside a cell. */
+export function inUnits(units: string): string {
   return `=${units}`;
 }
 
-export function sidesAnswer(units: string): string {
+/** The unit of fabric, beside a cell. */
+export function shopUnit(units: string): string {
   return `=IF(${units}="cm","m","yd")`;
 }
 
 /** An answer that stays empty as long as a cell is. */
 export function blank(cell: string, formula: string): string {
   return `=IF(${cell}="","",${formula})`;
+}
+
+/** A box to tick by hand. */
+export function tickRow(cell: string): Entry[] {
+  return [{ cell, style: "tick" }];
 }
 
 /** Boxes to tick beside the rows of a table that are filled; the first row is its heading. */

@@ -24,9 +24,6 @@ const ROW_HEIGHT = 15;
 const INCH = 96;
 const MILLIMETERS_25 = (25 / 25.4) * INCH;
 
-/** From the top of one square to that of the next. */
-const SQUARE_ROWS = 6;
-
 export async function writeBook(book: Book, evaluate: Evaluate): Promise<Uint8Array<ArrayBuffer>> {
   const worked = await evaluate(book);
   const file = new Workbook();
@@ -150,19 +147,17 @@ function setUpPage(page: Worksheet, sheet: Sheet): void {
 }
 
 /** Squares to measure on paper before anything on the page is used as a pattern. */
-function drawTestSquares(page: Worksheet, cell: string): void {
-  const { row, column } = place(cell);
-  const square = { lineColor: "000000", lineWidth: 1 };
-  page.addShape({
-    ...square,
-    name: "Test square, 1 in",
-    text: "1 in",
-    range: { tl: { col: column, row }, ext: { width: INCH, height: INCH } },
-  });
-  page.addShape({
-    ...square,
-    name: "Test square, 25 mm",
-    text: "25 mm",
-    range: { tl: { col: column, row: row + SQUARE_ROWS }, ext: { width: MILLIMETERS_25, height: MILLIMETERS_25 } },
-  });
+function drawTestSquares(page: Worksheet, [inch, millimeters]: readonly [string, string]): void {
+  const draw = (cell: string, text: string, side: number) => {
+    const { row, column } = place(cell);
+    page.addShape({
+      name: `Test square, ${text}`,
+      text,
+      lineColor: "000000",
+      lineWidth: 1,
+      range: { tl: { col: column, row }, ext: { width: side, height: side } },
+    });
+  };
+  draw(inch, "1 in", INCH);
+  draw(millimeters, "25 mm", MILLIMETERS_25);
 }
