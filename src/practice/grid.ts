@@ -23,6 +23,7 @@ import { readFraction, type TypedFraction } from "./entry";
 import { Explainer, type Explanation } from "./explain";
 import { ErrorPopup } from "./popup";
 import { improveSuggestions } from "./suggest";
+import { freshId } from "./workbook";
 
 /** What is told of the one cell that is selected. */
 export interface Selected {
@@ -48,13 +49,6 @@ const REST = 60;
 
 // The list of number formats has none for fractions.
 for (const pattern of ["# ?/?", "# ??/??"]) NUMBERFORMAT.push({ label: pattern, suffix: pattern });
-
-let grids = 0;
-
-/** Engines in one page share what they know of formulas, by the workbook's id: two workbooks must never have the same. */
-function freshId(): string {
-  return `book ${++grids}`;
-}
 
 export class Grid {
   private readonly univer: Univer;

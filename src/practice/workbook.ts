@@ -5,6 +5,16 @@ import type { IWorkbookData, IWorksheetData } from "@univerjs/core";
 export const ROWS = 1000;
 export const COLUMNS = 50;
 
+let engines = 0;
+
+/**
+ * An id for a workbook in an engine. Engines in one page or process share what they know of formulas by this id: with the
+ * same one, a formula would be worked out with the cells of the other workbook.
+ */
+export function freshId(): string {
+  return `book ${++engines}`;
+}
+
 export function workbookOf(name: string, sheets: Partial<IWorksheetData>[]): Partial<IWorkbookData> {
   const withIds = sheets.map((sheet, index) => ({
     rowCount: ROWS,

@@ -2,7 +2,6 @@
 import "@univerjs/engine-formula/facade";
 import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets/facade";
-import { randomUUID } from "node:crypto";
 import { type IWorkbookData, LocaleType, LogLevel, Univer, UniverInstanceType } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
@@ -13,6 +12,7 @@ import { cellPlace } from "../../src/practice/address";
 import { type Content, contentOf } from "../../src/practice/content";
 import { engineDescriptions, engineFunctions } from "../../src/practice/engine";
 import { Explainer, type Explanation } from "../../src/practice/explain";
+import { freshId } from "../../src/practice/workbook";
 
 export class Recalculated {
   private constructor(
@@ -29,8 +29,7 @@ export class Recalculated {
       description: engineDescriptions,
     });
     univer.registerPlugin(UniverSheetsNumfmtPlugin);
-    // Engines in one process share what they know of formulas, by the workbook's id.
-    univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...workbook, id: randomUUID() });
+    univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...workbook, id: freshId() });
     const opened = new Recalculated(univer, FUniver.newAPI(univer));
     await opened.settle();
     return opened;
@@ -41,7 +40,7 @@ export class Recalculated {
     const { row, column } = cellPlace(cell);
     const { workbook, spilled } = this.content();
     const id = workbook.sheetOrder.find((sheetId) => workbook.sheets[sheetId].name === sheet)!;
-    return (workbook.sheets[id].cellData?.[row]?.[column]?.v ?? spilled[id]?.[row]?.[column]?.v) as unknown;
+    return workbook.sheets[id].cellData?.[row]?.[column]?.v ?? spilled[id]?.[row]?.[column]?.v;
   }
 
   /** Types into a cell. */

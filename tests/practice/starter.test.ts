@@ -1,4 +1,5 @@
 /** The plan that the practice sheet opens with. */
+import type { ICellData } from "@univerjs/core";
 import { quiltFunctions } from "../../src/practice/catalogue";
 import { starterWorkbook } from "../../src/practice/starter";
 import { Recalculated } from "./recalculate";
@@ -45,11 +46,11 @@ test("no cell shows an error, and every function called exists", () => {
   const names = new Set(quiltFunctions.map(({ name }) => name));
   for (const id of workbook.sheetOrder) {
     const cells = [workbook.sheets[id].cellData, spilled[id]].flatMap((matrix) =>
-      Object.values(matrix ?? {}).flatMap((line) => Object.values(line ?? {})),
+      Object.values((matrix ?? {}) as Record<string, Record<string, ICellData>>).flatMap((line) => Object.values(line)),
     );
     for (const cell of cells) {
-      expect(String(cell?.v ?? "")).not.toMatch(/^#/);
-      for (const [name] of (cell?.f ?? "").matchAll(/QUILT\.\w+/g)) expect(names).toContain(name);
+      expect(String(cell.v)).not.toMatch(/^#/);
+      for (const [name] of (cell.f ?? "").matchAll(/QUILT\.\w+/g)) expect(names).toContain(name);
     }
   }
 });
