@@ -2,10 +2,9 @@
  * Turns the QUILT calls of a formula into built-in functions: every call is written from the inside out and put in its place;
  * whatever else the formula holds stays as it is, text in quotes above all.
  */
-import { type Argument, GIVES, type One } from "./plain/argument";
+import { type Argument, GIVES, NO_ANSWER, NoTwin, type One } from "./plain/argument";
 import { either, type Formula, joined, plain, written } from "./plain/formula";
 import { twinOf } from "./plain/index";
-import { NO_ANSWER, NoTwin } from "./plain/reader";
 import { type Answer, type Twin, write, type Written } from "./plain/template";
 import { type Call, callOnly, isOperator, type Part, partsOf, significant } from "./syntax";
 

@@ -18,7 +18,7 @@ const lengths = (least: number, most: number): fc.Arbitrary<number> => {
   return fc.oneof(
     { weight: 6, arbitrary: whole(8).map((eighths) => eighths / 8) },
     { weight: 2, arbitrary: whole(10).map((tenths) => tenths * 0.1) },
-    { weight: 2, arbitrary: whole(1000000).map((millionths) => millionths / 1000000) },
+    { weight: 2, arbitrary: whole(10000).map((parts) => parts / 10000) },
   );
 };
 

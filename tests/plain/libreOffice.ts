@@ -37,7 +37,7 @@ export async function recalculateInLibreOffice(rows: Input[][]): Promise<Shown[]
       });
     });
     const file = join(folder, "book.xlsx");
-    writeFileSync(file, Buffer.from((await book.xlsx.writeBuffer())));
+    writeFileSync(file, Buffer.from(await book.xlsx.writeBuffer()));
     convert(folder, file);
     const back = new Workbook();
     await back.xlsx.load(readFileSync(join(folder, "out", "book.xlsx")));
@@ -69,8 +69,8 @@ function convert(folder: string, file: string): void {
 
 /** A value as the file holds it: a formula with its result, an error, or plain. */
 function shown(value: unknown): Shown {
-  if (value === null || value === undefined) return "";
-  if (typeof value !== "object") return typeof value === "number" ? value : String(value);
-  const held = value as { result?: unknown; error?: string; formula?: string };
-  return held.error ?? (held.formula === undefined ? "" : shown(held.result));
+  if (typeof value === "number" || typeof value === "string") return value;
+  if (typeof value === "boolean") return String(value).toUpperCase();
+  const { result, error } = (value ?? {}) as { result?: unknown; error?: string };
+  return error ?? (result === undefined ? "" : shown(result));
 }

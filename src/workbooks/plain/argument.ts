@@ -43,3 +43,9 @@ export const GIVES = {
 } as const satisfies Record<string, Facts>;
 
 export type Gives = keyof typeof GIVES;
+
+/** Why a call has no twin, in words for the report. */
+export class NoTwin extends Error {}
+
+/** What every program shows where there is no answer. */
+export const NO_ANSWER = "NA()";

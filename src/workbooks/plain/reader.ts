@@ -9,53 +9,15 @@
  * - Everything stays in the maker's units. Units in a cell are asked for in the formula.
  * - A blank cell takes the usual value, or leaves the answer empty where the function does.
  */
-import { CONVENTIONS, type Conventions } from "../../math/conventions";
-import { parseLength } from "../../math/length";
+import { CONVENTIONS } from "../../math/conventions";
 import { MOST_COUNTED, Problem } from "../../math/problem";
-import { fabricUnit, fromInches, type System, toInches } from "../../math/units";
-import type { Argument, One } from "./argument";
-import { above, all, any, type Condition, either, equal, type Formula, not, plain, quoted, written } from "./formula";
+import { fabricUnit, toInches } from "../../math/units";
+import { NO_ANSWER, NoTwin, type One } from "./argument";
+import { any, type Condition, either, equal, type Formula, plain, quoted, written } from "./formula";
+import { emptyIf, isEmptyAlways, type Limits, LONGEST, LONGEST_BARE, NumberReader, tidy, type Usual } from "./numbers";
 
-/** Why a call has no twin, in words for the report. */
-export class NoTwin extends Error {}
-
-/** What every program shows where there is no answer. */
-export const NO_ANSWER = "NA()";
-
-/** A number without a unit above this is a date in disguise, as at the functions' door. */
-const LONGEST_BARE = 1000;
-const LONGEST = 10_000_000;
-
-const UNIT_WORDS = {
-  in: ["in", "inch", "inches"],
-  cm: ["cm", "centimeter", "centimeters", "centimetre", "centimetres"],
-} as const satisfies Record<System, readonly string[]>;
-
-/** A default: the name of a convention, a number that is the same in both systems, or one number for each. */
-export type Usual = keyof Conventions | number | Readonly<Record<System, number>>;
-
-interface Limits {
-  /** the least it may be, or what it must be above */
-  least?: number;
-  above?: number;
-  most?: number;
-  whole?: boolean;
-}
-
-/** Reads the arguments of one call and gathers what they must be. */
-export class Reader {
-  emptyIf: Condition = false;
-  private conditions: Condition[] = [];
-  /** Whether the call works in centimeters. */
-  readonly metric: Condition;
-
-  constructor(
-    private readonly parameters: readonly string[],
-    private readonly given: readonly Argument[],
-  ) {
-    this.metric = parameters.includes("units") ? this.readUnits() : false;
-  }
-
+/** Reads the arguments of one call. */
+export class Reader extends NumberReader {
   /** A length above 0; left out, the usual one. */
   length(name: string, usual?: Usual): Formula {
     return this.number(name, { above: 0, most: LONGEST_BARE }, usual);
@@ -189,23 +151,6 @@ export class Reader {
     );
   }
 
-  /** TRUE or FALSE. */
-  flag(name: string, usual: boolean): Condition {
-    const argument = this.argument(name);
-    if (isEmptyAlways(argument)) return usual;
-    if (argument.kind === "typed") {
-      const word = String(argument.value).trim().toLowerCase();
-      if (["true", "yes", "1"].includes(word)) return true;
-      if (!["false", "no", "0"].includes(word)) this.refuse();
-      return false;
-    }
-    const { text, emptyIf: empty } = this.one(name, argument);
-    const is = (words: string[]) => any(words.map((word) => plain`${text}=${word}`));
-    const [yes, no] = [is(["TRUE", '"yes"', "1"]), is(["FALSE", '"no"', "0"])];
-    this.require(any([empty, yes, no]));
-    return usual ? not(all([not(empty), no])) : yes;
-  }
-
   /** A range of lengths above 0, at least one; blank cells do not count, text in a cell is refused. */
   lengths(name: string): string {
     const text = this.range(name);
@@ -240,168 +185,11 @@ export class Reader {
     return written(this.refuse());
   }
 
-  /** Whether an argument was left out or its cell is empty. */
-  isEmpty(name: string): Condition {
-    return emptyIf(this.argument(name));
-  }
-
-  /** The answer stays empty where this holds. */
-  staysEmpty(condition: Condition): void {
-    this.emptyIf = any([this.emptyIf, condition]);
-  }
-
-  /** Shows #N/A unless the condition holds. */
-  require(condition: Condition): void {
-    this.conditions.push(condition);
-  }
-
-  /** Refuses the call whatever the cells hold. */
-  refuse(): Formula {
-    this.require(false);
-    return NO_ANSWER;
-  }
-
-  /** The one value in inches, the other in centimeters. */
-  bySystem(value: (system: System) => Formula): Formula {
-    return either(this.metric, value("cm"), value("in"));
-  }
-
-  /** The length of one yard (meter), 36 in or 100 cm. */
-  get fabricLength(): Formula {
-    return this.bySystem((system) => (system === "in" ? 36 : 100));
-  }
-
-  /** The formula behind the guard of what was required. */
-  guarded(formula: Formula): Formula {
-    return either(all(this.conditions), formula, NO_ANSWER);
-  }
-
-  /** A formula with what it requires for itself, so that one branch does not refuse for the other. */
-  branch(formula: () => Formula): Formula {
-    const outer = this.conditions;
-    this.conditions = [];
-    try {
-      return this.guarded(formula());
-    } finally {
-      this.conditions = outer;
-    }
-  }
-
   private numberOr(name: string, limits: Limits, otherwise: Formula): Formula {
     const argument = this.argument(name);
     if (isEmptyAlways(argument)) return otherwise;
     const length = this.number(name, limits, undefined, undefined, true);
     return either(emptyIf(argument), otherwise, length);
-  }
-
-  /** A number within limits; left out or blank, the usual one. */
-  private number(
-    name: string,
-    limits: Limits,
-    usual?: Usual,
-    readText: (text: string) => Formula = (text) => this.lengthText(text),
-    mayBeEmpty = false,
-  ): Formula {
-    const argument = this.argument(name);
-    if (isEmptyAlways(argument)) {
-      if (usual !== undefined) return this.usual(usual);
-      return mayBeEmpty ? 0 : this.refuse();
-    }
-    if (argument.kind === "typed") return this.typed(argument.value, limits, readText);
-    const one = this.one(name, argument);
-    if (usual === undefined && !mayBeEmpty) {
-      if (one.number) this.require(not(one.emptyIf));
-      return this.checked(one, limits);
-    }
-    const value = this.branchConditions(one.emptyIf, () => this.checked(one, limits));
-    if (usual === undefined) return value;
-    return usual === 0 && one.emptyIf !== false ? plain`N(${value})` : either(one.emptyIf, this.usual(usual), value);
-  }
-
-  /** Runs a reading whose conditions need to hold only where `empty` does not. */
-  private branchConditions(empty: Condition, reading: () => Formula): Formula {
-    if (empty === false) return reading();
-    const outer = this.conditions;
-    this.conditions = [];
-    const value = reading();
-    const needed = all(this.conditions);
-    this.conditions = outer;
-    this.require(any([empty, needed]));
-    return value;
-  }
-
-  /** A value that is typed into the formula. */
-  private typed(value: number | string | boolean, limits: Limits, readText: (text: string) => Formula): Formula {
-    if (typeof value === "boolean") return this.refuse();
-    if (typeof value === "number") return holds(value, limits) ? value : this.refuse();
-    try {
-      const read = readText(value);
-      const longer = limits.most === LONGEST_BARE ? { ...limits, most: LONGEST } : limits;
-      return typeof read === "string" || holds(read, longer) ? read : this.refuse();
-    } catch (thrown) {
-      if (thrown instanceof Problem) return this.refuse();
-      throw thrown;
-    }
-  }
-
-  /** A value that may change: what is not known of it is required. */
-  private checked(one: One, limits: Limits): Formula {
-    const { text } = one;
-    const known = one.number === true && (one.notNegative === true || one.positive === true);
-    if (!one.number) this.require(`ISNUMBER(${written(text)})`);
-    if (limits.above === 0 && !one.positive) this.require(above(0, text));
-    if (limits.least !== undefined && !(one.notNegative && limits.least === 0)) {
-      this.require(plain`${text}>=${limits.least}`);
-    }
-    if (limits.most !== undefined && !known) this.require(plain`${text}<=${limits.most}`);
-    if (limits.whole && !one.whole) this.require(plain`${text}=INT(N(${text}))`);
-    return text;
-  }
-
-  private argument(name: string): Argument {
-    const position = this.parameters.indexOf(name);
-    if (position < 0) throw new Error(`the twin has no argument ${name}`);
-    return this.given[position] ?? { kind: "left out" };
-  }
-
-  private one(name: string, argument: Argument): One {
-    if (argument.kind !== "one") throw new NoTwin(`${name} is a range where the formula needs one cell`);
-    return argument;
-  }
-
-  /** What is taken where nothing is said. */
-  usual(usual: Usual): Formula {
-    if (typeof usual === "number") return usual;
-    return this.bySystem((system) =>
-      typeof usual === "string" ? tidy(fromInches(CONVENTIONS[system][usual], system)) : usual[system],
-    );
-  }
-
-  private readUnits(): Condition {
-    const argument = this.argument("units");
-    if (isEmptyAlways(argument)) return false;
-    if (argument.kind === "typed") {
-      const word = String(argument.value).trim().toLowerCase();
-      const system = (["in", "cm"] as const).find((each) => (UNIT_WORDS[each] as readonly string[]).includes(word));
-      if (system === undefined) this.refuse();
-      return system === "cm";
-    }
-    const { text, emptyIf: empty } = this.one("units", argument);
-    this.require(any([empty, ...[...UNIT_WORDS.in, ...UNIT_WORDS.cm].map((word) => plain`${text}=${quoted(word)}`)]));
-    return `LEFT(${written(text)})="c"`;
-  }
-
-  /** A text length, in the maker's units. */
-  private lengthText(text: string): Formula {
-    return this.bySystem((system) => tidy(fromInches(parseLength(text, system), system)));
-  }
-
-  /** A text amount of fabric, in yards (meters). */
-  private fabricText(text: string): Formula {
-    return this.bySystem((system) => {
-      const unit = fabricUnit(system);
-      return tidy(fromInches(parseLength(text, unit), unit));
-    });
   }
 
   /** Steps in a yard (meter) of a step that is an even part of it, or a whole number of them. */
@@ -417,30 +205,9 @@ export class Reader {
   }
 }
 
-/** When a value is an empty text or blank. */
-function emptyIf(argument: Argument): Condition {
-  return argument.kind === "one" ? argument.emptyIf : isEmptyAlways(argument);
-}
-
-function isEmptyAlways(argument: Argument): boolean {
-  if (argument.kind === "typed") return typeof argument.value === "string" && argument.value.trim() === "";
-  return argument.kind === "left out";
-}
-
 /** A word as the functions read it: capitals and spaces make no difference. */
 function plainWord(value: string | number | boolean): string {
   return String(value).trim().toLowerCase().replace(/\s+/g, " ");
-}
-
-function holds(value: number, limits: Limits): boolean {
-  const { least = -Infinity, most = Infinity } = limits;
-  return (
-    Number.isFinite(value) &&
-    value >= least &&
-    value <= most &&
-    (limits.above === undefined || value > limits.above) &&
-    (!limits.whole || Number.isInteger(value))
-  );
 }
 
 /** A number written as text, such as "5" or "45 %". */
@@ -448,9 +215,4 @@ function plainNumber(text: string): number {
   const match = /^(-?(?:\d+\.?\d*|\.\d+))\s*(%?)$/.exec(text.trim());
   if (!match) throw new Problem("bad input", "no number");
   return match[2] === "%" ? Number(match[1]) / 100 : Number(match[1]);
-}
-
-/** Undoes the dust of converting units. */
-function tidy(value: number): number {
-  return Number(value.toPrecision(14));
 }

@@ -2,7 +2,7 @@
 import { PACKS } from "../../math/batting";
 import { above, all, any, atMost, either, type Formula, plain, plus, quoted, times, up, upToMark } from "./formula";
 import { halfSquare, quarterSquare, square } from "./patches";
-import { NO_ANSWER, NoTwin } from "./reader";
+import { NO_ANSWER, NoTwin } from "./argument";
 import { twin, type Twins } from "./template";
 
 export const tables: Twins = {
@@ -66,6 +66,8 @@ export const tables: Twins = {
   CUTSTAR: twin("block seam mark units rows", "text", (read) => {
     const [block, seam] = [read.length("block"), read.lengthOrZero("seam", "seam")];
     const [mark, rows] = [read.lengthOrZero("mark", 0), read.count("rows", 1, 1)];
+    const diamonds = plain`8*${rows}^2`;
+    read.require(atMost(diamonds, 1_000_000));
     const point = plain`${block}/(2+SQRT(2))`;
     const side = rows === 1 ? point : plain`${point}/${rows}`;
     const long = plain`SQRT(2)*${point}`;
@@ -77,7 +79,7 @@ export const tables: Twins = {
         side,
         upToMark(mark, plain`${side}/SQRT(2)+2*${seam}`),
         upToMark(mark, plain`${side}+2*SQRT(2)*${seam}`),
-        plain`8*${rows}^2`,
+        diamonds,
         either(typeof rows === "number" ? rows === 1 : plain`${rows}=1`, one, several),
       ],
       squares("corner square", point, upToMark(mark, square(point, seam)), 4, "one in each corner"),

@@ -3,9 +3,9 @@
  * of the maker, from the rule of the trade; it shares no arithmetic with the worksheet functions, so that each checks the
  * other.
  */
-import type { Argument, Gives } from "./argument";
+import { type Argument, type Gives, NoTwin } from "./argument";
 import { above, all, atMost, type Condition, type Formula, minus, not, plain, times, up } from "./formula";
-import { NoTwin, Reader } from "./reader";
+import { Reader } from "./reader";
 
 /** A single formula, or the rows of a small table. */
 export type Written = Formula | Formula[][];
