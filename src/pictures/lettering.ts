@@ -6,7 +6,7 @@ export const TITLE_SIZE = 15;
 /** Width of a text in pixels; a little generous, so that nothing is cut off. */
 export function textWidth(words: string, size = TEXT_SIZE): number {
   // Letters of the Far East and pictograms are as wide as they are high.
-  const ems = [...words].reduce((sum, letter) => sum + (letter > "\u2e7f" ? 1 : 0.56), 0);
+  const ems = Array.from(words).reduce((sum, letter) => sum + (letter > "\u2e7f" ? 1 : 0.56), 0);
   return ems * size;
 }
 

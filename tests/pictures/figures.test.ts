@@ -1,0 +1,19 @@
+import { worksheetFunctions } from "../../functions";
+import { figures } from "../../src/pictures/figures";
+import { readPicture } from "./reading";
+
+describe("figures", () => {
+  test.each([...figures.keys()])("%s belongs to a worksheet function", (id) => {
+    expect(worksheetFunctions.has(id)).toBe(true);
+  });
+
+  test.each([...figures])("%s is a whole picture", (_id, draw) => {
+    const { title, words } = readPicture(draw());
+    expect(words).toContain(title);
+  });
+
+  test("no two figures are the same", () => {
+    const drawn = [...figures.values()].map((draw) => draw());
+    expect(new Set(drawn).size).toBe(drawn.length);
+  });
+});
