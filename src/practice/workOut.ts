@@ -17,6 +17,8 @@ import type { Answer, Asked, Value, WorkOut } from "../workbooks/classCopy";
 import { cellPlace } from "./address";
 import { Calculator } from "./calculator";
 import { engineFunctions } from "./engine";
+import { freshId } from "./workbook";
+import { keepTexts } from "./texts";
 import { fromFile } from "./xlsx/formulas";
 import { readXlsx } from "./xlsx/read";
 
@@ -38,7 +40,8 @@ export function workOutIn(bytes: Uint8Array): WorkOut {
       univer.registerPlugin(UniverSheetsPlugin);
       univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
       const api = FUniver.newAPI(univer);
-      const workbook = univer.createUnit(UniverInstanceType.UNIVER_SHEET, read.workbook);
+      const workbook = univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...read.workbook, id: freshId() });
+      keepTexts(univer.__getInjector());
       await api.getFormula().onCalculationResultApplied(PATIENCE);
       const calculator = new Calculator(univer.__getInjector());
       const sheetIds = new Map(

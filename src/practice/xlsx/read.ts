@@ -68,7 +68,7 @@ function readSheet(page: Worksheet): Partial<IWorksheetData> {
       lastColumn = Math.max(lastColumn, c);
     }
   });
-  const view = page.views.at(0);
+  const view = (page.views as Worksheet["views"] | undefined)?.at(0);
   return {
     name: page.name,
     cellData,
