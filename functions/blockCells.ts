@@ -5,8 +5,9 @@ import { type Cell, type Door, isEmpty, type Value } from "./cells";
 
 /** The texts of a range's cells. A 0 counts as an empty cell, as which some hosts hand it over. */
 export function cellTexts(range: Cell): string[][] {
-  const rows = (Array.isArray(range) ? range : [[range]]) as Cell[][];
-  return rows.map((row, r) => row.map((cell, c) => cellText(cell, r, c)));
+  const rows = (Array.isArray(range) && range.length > 0 ? range : [[range]]) as Cell[][];
+  const columns = Math.max(1, ...rows.map((row) => row.length));
+  return rows.map((row, r) => Array.from({ length: columns }, (_, c) => cellText(row[c], r, c)));
 }
 
 function cellText(cell: Cell, row: number, column: number): string {

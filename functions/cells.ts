@@ -290,7 +290,11 @@ function within(name: string, length: Inches, most: number): Inches {
   return length;
 }
 
+/** A cell in a sentence. A host can hand over things that are no value at all. */
 function quote(cell: Cell): string {
+  if (Array.isArray(cell)) return "a range";
+  const readable = typeof cell === "string" || typeof cell === "boolean" || Number.isFinite(cell);
+  if (!readable) return "what stands there";
   const text = typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell);
   return `“${text.length > 30 ? `${text.slice(0, 30)}…` : text}”`;
 }
