@@ -1,9 +1,9 @@
 /** Binding: how two strips are joined on the diagonal, and the square that gives one continuous bias strip. */
 import { biasLength } from "../math/binding";
+import { requireNotNegative, requirePositive } from "../math/problem";
 import { fits } from "../math/rounding";
-import { type Inches } from "../math/units";
-import type { Stretch } from "./cutShapes";
-import { points } from "./cutShapes";
+import type { Inches } from "../math/units";
+import { points, type Stretch } from "./cutShapes";
 import { Drawing } from "./drawing";
 import { type PictureOptions, settle } from "./options";
 import { pieceRow } from "./pieceRow";
@@ -14,6 +14,8 @@ const MOST_LINES = 60;
 /** Two strips crossed at right angles: the seam from corner to corner, and what is trimmed beyond it. */
 export function diagonalJoinPicture(strip: Inches, options: PictureOptions = {}): string {
   const { seam, show } = settle(options);
+  requirePositive("strip", strip);
+  requireNotNegative("seam", seam);
   const title = `Strips of ${show.length(strip)} joined on the diagonal`;
   const drawing = new Drawing(title, `${title}: each join takes ${show.length(strip)} of length`, 80 / strip);
   drawing.rectangle(-1.6 * strip, 0, 2.6 * strip, strip, 0, { part: "strip" });

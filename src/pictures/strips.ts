@@ -1,7 +1,8 @@
 /** Strips: the patches and triangles cut from one, and strip sets with their segments. */
+import { requirePositive } from "../math/problem";
 import { sewnTogether } from "../math/seams";
 import { fits } from "../math/rounding";
-import { stripPatches, stripTriangles } from "../math/strips";
+import { stripPatches, stripSets, stripTriangles } from "../math/strips";
 import { type Inches, inches } from "../math/units";
 import { points } from "./cutShapes";
 import { Drawing } from "./drawing";
@@ -71,7 +72,9 @@ export function stripTrianglesPicture(height: Inches, base?: Inches, options: St
 export function stripSetPicture(widths: readonly Inches[], options: StripOptions & { segment?: Inches } = {}): string {
   const { usual, seam, show } = settle(options);
   const { width = usual.fabricWidth, squaring = inches(0), segment } = options;
+  requirePositive("width", width);
   const height = sewnTogether("strip", widths, seam);
+  if (segment !== undefined) requireSegment(segment, width, squaring);
   const title = `A set of ${widths.length} strips`;
   const scale = scaleFor(width, height);
   const drawing = new Drawing(title, `${title}, ${show.length(height)} wide once sewn`, scale);
@@ -88,6 +91,11 @@ export function stripSetPicture(widths: readonly Inches[], options: StripOptions
   return drawing.svg();
 }
 
+/** Refuses a segment that no set of this length gives. */
+function requireSegment(segment: Inches, width: Inches, squaring: Inches): void {
+  stripSets(1, segment, width, squaring);
+}
+
 function drawSegments(
   drawing: Drawing,
   { width, height, squaring, segment }: { width: number; height: number; squaring: number; segment: number },
@@ -100,9 +108,7 @@ function drawSegments(
     const x = squaring + cut * segment;
     drawing.line({ x, y: 0 }, { x, y: height });
   }
-  if (count > 0) {
-    drawing.measure({ x: squaring + segment, y: height }, { x: squaring, y: height }, `segment ${words}`, 12);
-  }
+  drawing.measure({ x: squaring + segment, y: height }, { x: squaring, y: height }, `segment ${words}`, 12);
   drawing.note(`${count} segments from one set`);
 }
 

@@ -73,12 +73,11 @@ function expectInside(root: Element): void {
     }
     return name === "text" ? [{ x: +attributes.x, y: +attributes.y }] : [];
   });
-  for (const { x, y } of points) {
-    expect(x).toBeGreaterThanOrEqual(left);
-    expect(x).toBeLessThanOrEqual(left + width);
-    expect(y).toBeGreaterThanOrEqual(top);
-    expect(y).toBeLessThanOrEqual(top + height);
-  }
+  const drawnBox = boxOf(points);
+  expect(drawnBox.left).toBeGreaterThanOrEqual(left);
+  expect(drawnBox.top).toBeGreaterThanOrEqual(top);
+  expect(drawnBox.left + drawnBox.width).toBeLessThanOrEqual(left + width);
+  expect(drawnBox.top + drawnBox.height).toBeLessThanOrEqual(top + height);
 }
 
 function expectHatchesDefined(svg: string, root: Element): void {
