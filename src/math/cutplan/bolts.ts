@@ -208,8 +208,27 @@ class BoltPacking {
   }
 
   pack(): "packed" | "impossible" | "undecided" {
-    if (this.place(0, 0)) return "packed";
+    if (this.fitTightly() || this.place(0, 0)) return "packed";
     return this.tries > 0 && this.budget.left > 0 ? "impossible" : "undecided";
+  }
+
+  /** A first try: each cut into the bolt that it fits most tightly. */
+  private fitTightly(): boolean {
+    const start = [...this.left];
+    for (const { row, length } of this.wanted) {
+      let tightest = -1;
+      this.left.forEach((left, bolt) => {
+        if (left >= length && (tightest < 0 || left < this.left[tightest])) tightest = bolt;
+      });
+      if (tightest < 0) {
+        this.left.splice(0, start.length, ...start);
+        for (const content of this.contents) content.length = 0;
+        return false;
+      }
+      this.left[tightest] -= length;
+      this.contents[tightest].push(row);
+    }
+    return true;
   }
 
   /** Places the cuts from `index` on; a cut as long as the one before goes into the same bolt or a later one. */
@@ -222,21 +241,19 @@ class BoltPacking {
       .sort((a, b) => a.left - b.left || a.bolt - b.bolt)
       .filter(({ left }, i, all) => i === 0 || left !== all[i - 1].left);
     for (const { left, bolt } of order) {
-      // Even out of budget, the first way down is followed to its end: it often fits.
       this.tries--;
       this.budget.left--;
       const rest = left - length;
       const wasted = rest < this.shortest ? rest : 0;
-      if (wasted <= this.spare) {
-        this.spare -= wasted;
-        this.left[bolt] = rest;
-        this.contents[bolt].push(row);
-        const same = this.wanted[index + 1]?.length === length;
-        if (this.place(index + 1, same ? bolt : 0)) return true;
-        this.contents[bolt].pop();
-        this.left[bolt] = left;
-        this.spare += wasted;
-      }
+      if (wasted > this.spare) continue;
+      this.spare -= wasted;
+      this.left[bolt] = rest;
+      this.contents[bolt].push(row);
+      const same = this.wanted[index + 1]?.length === length;
+      if (this.place(index + 1, same ? bolt : 0)) return true;
+      this.contents[bolt].pop();
+      this.left[bolt] = left;
+      this.spare += wasted;
       if (this.tries <= 0 || this.budget.left <= 0) return false;
     }
     return false;

@@ -1,4 +1,5 @@
 import { Column, Layer } from "./model";
+import { firstFitLayers, ownStripLayers } from "./plain";
 import { Search } from "./search";
 
 /** How strips are filled. */
@@ -80,13 +81,15 @@ export function hardestKind(search: Search, remaining: Int32Array): number | und
   return hardest;
 }
 
-/** First plans, and the strips that the search starts from. */
+/** First plans, the plain ones among them, and the strips that the search starts from. */
 export function startSearch(search: Search): void {
   const { model } = search;
   const cost = Float64Array.from(model.heights);
   const area = () => model.area;
   const lowestWidth = Float64Array.from(model.area, (_, kind) => model.widthIn(model.lowest[kind], kind));
   const widthHere = (level: number) => Float64Array.from(model.area, (_, kind) => model.widthIn(level, kind));
+  search.offer(firstFitLayers(model));
+  search.offer(ownStripLayers(model));
   for (const valuesAt of [area, () => lowestWidth, widthHere]) {
     const layers = fillStrips(search, model.demand, { valuesAt, cost, limit: Infinity })!;
     search.offer(layers);

@@ -1,6 +1,6 @@
 import { Problem } from "../problem";
 import { Master } from "./master";
-import { Column, columnKey, Layer, Model } from "./model";
+import { clipped, Column, columnKey, Layer, Model } from "./model";
 import { checkPatches, nameOf, Part } from "./parts";
 import { stripOf } from "./plan";
 import { Pool } from "./pool";
@@ -224,7 +224,12 @@ class PanelSearch implements Pricer {
     for (;;) {
       const plan = this.fillPanel(way, room, values, left).strips;
       if (plan.length === 0) return { cutting: { way, strips }, value };
-      const highest = plan.reduce((a, b) => (b.level > a.level ? b : a));
+      // Pricing may take more of a kind that can lie both ways than is left of it.
+      const highest = clipped(
+        model,
+        plan.reduce((a, b) => (b.level > a.level ? b : a)),
+        left,
+      )!;
       strips.push(highest);
       room -= model.heights[highest.level];
       highest.kinds.forEach((kind, i) => {
