@@ -89,6 +89,9 @@ describe("tubes", () => {
         picture.shapes("unit").forEach((shape, index) => {
           const expected = areaOf(cuts[index].outline.map(([x, y]) => ({ x, y }))) * scale ** 2;
           expect(Math.abs(areaOf(shape) / expected - 1)).toBeLessThan(0.005);
+          const unit = boxOf(shape);
+          if (cuts[index].seamLine === "upper") expectPixels(unit.top, box.top);
+          else expectPixels(unit.top + unit.height, box.top + box.height);
         });
       }),
       RUNS,
@@ -183,9 +186,16 @@ describe("backing", () => {
           expect(quilt.left - backing.left).toBeGreaterThan(4 * scale - 0.1);
           expect(quilt.top - backing.top).toBeGreaterThan(4 * scale - 0.1);
           expectPixels(quilt.height / scale, length, 0.05);
+          const across = way.lies === "along" ? "width" : "height";
+          const needed = (way.lies === "along" ? width : length) + 8;
+          expectPixels(backing[across] / scale, needed + way.spareWidth, 0.05);
           const own = panels.slice(index === 0 ? 0 : ways[0].panels).slice(0, way.panels);
           const area = own.reduce((sum, panel) => sum + areaOf(panel), 0);
           expect(Math.abs(area / (backing.width * backing.height) - 1)).toBeLessThan(0.001);
+          own.forEach((panel, place) => {
+            const seams = Number(place > 0) + Number(place < own.length - 1);
+            expectPixels(boxOf(panel)[across] / scale, fabricWidth - seams / 2, 0.05);
+          });
         });
       }),
       RUNS,
