@@ -23,6 +23,7 @@ import { readFraction, type TypedFraction } from "./entry";
 import { Explainer, type Explanation } from "./explain";
 import { ErrorPopup } from "./popup";
 import { improveSuggestions } from "./suggest";
+import { keepTexts } from "./texts";
 import { freshId } from "./workbook";
 
 /** What is told of the one cell that is selected. */
@@ -87,6 +88,7 @@ export class Grid {
     this.explainer = new Explainer(injector);
     this.popup = new ErrorPopup(injector, this.explainer);
     improveSuggestions(injector);
+    keepTexts(injector);
     this.readFractions();
     this.api.addEvent(this.api.Event.SelectionChanged, () => {
       this.popup.select(undefined, undefined);

@@ -21,6 +21,7 @@ import type { Book, WorkedSheet } from "../workbooks/book";
 import { cellName } from "./address";
 import { engineFunctions } from "./engine";
 import { plannedWorkbook } from "./planned";
+import { freshId } from "./workbook";
 
 /** Longest wait for a workbook, in milliseconds. */
 const PATIENCE = 120_000;
@@ -38,7 +39,7 @@ export async function recalculate(workbook: Partial<IWorkbookData>): Promise<Rec
     univer.registerPlugin(UniverSheetsPlugin);
     univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
     const api = FUniver.newAPI(univer);
-    univer.createUnit(UniverInstanceType.UNIVER_SHEET, workbook);
+    univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...workbook, id: freshId() });
     await api.getFormula().onCalculationResultApplied(PATIENCE);
     return read(univer, api.getActiveWorkbook()!.save());
   } finally {

@@ -23,7 +23,6 @@ const STYLES = {
   title: { fs: 18, bl: BooleanNumber.TRUE },
   lead: { cl: { rgb: "#57606a" } },
   heading: { bl: BooleanNumber.TRUE, bg: { rgb: "#e7ecef" }, bd: { b: LINE } },
-  label: {},
   input: {
     bg: { rgb: "#fff9d6" },
     cl: { rgb: "#0b4fb3" },
@@ -47,7 +46,7 @@ const STYLES = {
 type Style = keyof typeof STYLES;
 
 /** Cell, text or number or formula, style. */
-type Entry = [cell: string, content: string | number, style: Style];
+type Entry = [cell: string, content: string | number, style: Style | undefined];
 
 const STRIPS_OF_KEYS =
   "=ROUNDUP(2*(F14+F15)/QUILT.STRIPPATCHES(F16,B13,B15),0)+ROUNDUP(4/QUILT.STRIPPATCHES(F17,B13,B15),0)";
@@ -150,7 +149,7 @@ function heading(cell: string, text: string, columns: number): Entry[] {
 function line(row: number, column: string, label: string, value: string | number, style: Style, unit: string): Entry[] {
   const first = cellPlace(`${column}1`).column;
   return [
-    [`${column}${row}`, label, "label"],
+    [`${column}${row}`, label, undefined],
     [`${columnName(first + 1)}${row}`, value, style],
     [`${columnName(first + 2)}${row}`, unit, "unit"],
   ];
@@ -173,7 +172,7 @@ function sheet(
     const { row, column } = cellPlace(cell);
     const formula = typeof content === "string" && content.startsWith("=");
     const value = formula ? { f: content } : content === "" ? {} : { v: content };
-    (cellData[row] ??= {})[column] = { ...value, s: style };
+    (cellData[row] ??= {})[column] = style ? { ...value, s: style } : value;
   }
   return {
     name,

@@ -23,6 +23,7 @@ test.each<[string, unknown]>([
   ['=QUILT.CUTHALFSQUARE("2 1/2")', 3.375],
   ["=quilt.cuthalfsquare( 3 )", 3.875],
   ['=QUILT.LENGTH("1/4")', 0.25],
+  ['=IF(TRUE,"3/8","")', "3/8"],
   ["=QUILT.LENGTHTEXT(2.25)", "2 1/4"],
   ["=QUILT.CUTHALFSQUARE(3)*2", 7.75],
   ["=SUM(QUILT.CUTSQUARE(3),QUILT.CUTSQUARE(4))", 8],

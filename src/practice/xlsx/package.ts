@@ -44,6 +44,8 @@ const OTHER_ELEMENTS: [string, string][] = [
 
 const WORKBOOK_ELEMENTS = ["externalReferences", "pivotCaches", "extLst"];
 
+export const DAMAGED = "the file is damaged and cannot be read.";
+
 /** The package, or the sentence that says why it cannot be opened. */
 export function openPackage(bytes: Uint8Array): Package | { refusal: string } {
   if (startsWith(bytes, [0xd0, 0xcf, 0x11, 0xe0])) {
@@ -65,7 +67,7 @@ export function openPackage(bytes: Uint8Array): Package | { refusal: string } {
       },
     });
   } catch {
-    return { refusal: "the file is damaged and cannot be read." };
+    return { refusal: DAMAGED };
   }
   if (size > MOST_BYTES || seen.length > MOST_PARTS)
     return { refusal: "the file is too large for the practice sheet." };
@@ -73,20 +75,24 @@ export function openPackage(bytes: Uint8Array): Package | { refusal: string } {
   const leftOut = OTHER_PARTS.filter(([part]) => seen.some((name) => part.test(name))).map(([, words]) => words);
   for (const name of Object.keys(parts)) {
     const read = readPart(name, strFromU8(parts[name]));
-    if (!read) return { refusal: "the file holds definitions that no spreadsheet program writes; it is not opened." };
+    if ("refusal" in read) return read;
     parts[name] = strToU8(read.xml);
     leftOut.push(...read.leftOut);
   }
   return { bytes: zipSync(parts, { level: 0 }), leftOut: [...new Set(leftOut)] };
 }
 
-/** A part without what is left out; undefined where it could make the reader do anything but read. */
-function readPart(name: string, xml: string): { xml: string; leftOut: string[] } | undefined {
-  if (/<!(DOCTYPE|ENTITY)/i.test(xml)) return undefined;
+/** A part without what is left out. */
+function readPart(name: string, xml: string): { xml: string; leftOut: string[] } | { refusal: string } {
+  if (/<!(DOCTYPE|ENTITY)/i.test(xml)) {
+    return { refusal: "the file holds definitions that no spreadsheet program writes; it is not opened." };
+  }
   const leftOut: string[] = [];
   if (name === "xl/workbook.xml") {
     for (const element of WORKBOOK_ELEMENTS) xml = without(xml, element);
   } else if (name.startsWith("xl/worksheets/")) {
+    // The reader would take what is there of a sheet that was cut off, and lose the rest without a word.
+    if (!xml.includes("<worksheet") || !xml.trimEnd().endsWith("</worksheet>")) return { refusal: DAMAGED };
     for (const [element, words] of OTHER_ELEMENTS) {
       const shorter = without(xml, element);
       if (words && shorter.length < xml.length) leftOut.push(words);

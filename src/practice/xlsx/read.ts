@@ -12,7 +12,7 @@ import { cellPlace } from "../address";
 import { COLUMNS, ROWS, workbookOf } from "../workbook";
 import { fromFile } from "./formulas";
 import { keptNames } from "./names";
-import { openPackage } from "./package";
+import { DAMAGED, openPackage } from "./package";
 import { fromCharacters, fromPoints } from "./sizes";
 import { styleFromFile } from "./styles";
 
@@ -45,7 +45,7 @@ export async function readXlsx(bytes: Uint8Array): Promise<ReadFile> {
     );
     return { workbook: { ...workbook, resources: keptNames(file.definedNames.model) }, leftOut: opened.leftOut };
   } catch (thrown) {
-    return { refusal: thrown instanceof TooLarge ? TOO_LARGE : "the file is damaged and cannot be read." };
+    return { refusal: thrown instanceof TooLarge ? TOO_LARGE : DAMAGED };
   }
 }
 

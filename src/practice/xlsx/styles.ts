@@ -11,6 +11,9 @@ import {
   WrapStrategy,
 } from "@univerjs/core";
 
+/** What the grid writes in where a cell names no other. */
+const USUAL = { font: "Arial", size: 11 };
+
 const LINES: [BorderStyle, BorderStyleTypes][] = [
   ["thin", BorderStyleTypes.THIN],
   ["hair", BorderStyleTypes.HAIR],
@@ -64,8 +67,8 @@ const THEME = [
 
 export function styleToFile(style: IStyleData): Partial<Style> {
   const font = {
-    ...(style.ff ? { name: style.ff } : {}),
-    size: style.fs ?? 11,
+    name: style.ff ?? USUAL.font,
+    size: style.fs ?? USUAL.size,
     bold: style.bl === BooleanNumber.TRUE,
     italic: style.it === BooleanNumber.TRUE,
     underline: style.ul?.s === BooleanNumber.TRUE,
@@ -105,8 +108,8 @@ export function styleFromFile(style: Partial<Style>): IStyleData | undefined {
     return line ? [[short, line] as const] : [];
   });
   const result: IStyleData = {
-    ...(font?.name && font.name !== "Calibri" ? { ff: font.name } : {}),
-    ...(font?.size && font.size !== 11 ? { fs: font.size } : {}),
+    ...(font?.name && font.name !== USUAL.font ? { ff: font.name } : {}),
+    ...(font?.size && font.size !== USUAL.size ? { fs: font.size } : {}),
     ...(font?.bold ? { bl: BooleanNumber.TRUE } : {}),
     ...(font?.italic ? { it: BooleanNumber.TRUE } : {}),
     ...(font?.underline && font.underline !== "none" ? { ul: { s: BooleanNumber.TRUE } } : {}),

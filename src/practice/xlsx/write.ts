@@ -27,6 +27,7 @@ export async function writeXlsx({ workbook, spilled, tables }: Content): Promise
     const page = file.addWorksheet(sheet.name ?? id, {
       ...(sheet.hidden === BooleanNumber.TRUE ? { state: "hidden" } : {}),
       views: [view(sheet)],
+      pageSetup: { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 },
     });
     writeSizes(page, sheet);
     for (const [row, column, cell] of cellsOf(spilled[id])) {
@@ -36,8 +37,7 @@ export async function writeXlsx({ workbook, spilled, tables }: Content): Promise
       const target = page.getCell(row + 1, column + 1);
       const value = cell.f ? formulaValue(cell, row, column, tables[id]?.[row]?.[column]) : plainValue(cell);
       if (value !== null) target.value = value;
-      const style = styleOf(cell, workbook);
-      if (style) target.style = styleToFile(style);
+      target.style = styleToFile(styleOf(cell, workbook) ?? {});
     }
     for (const merged of sheet.mergeData ?? []) {
       page.mergeCells(merged.startRow + 1, merged.startColumn + 1, merged.endRow + 1, merged.endColumn + 1);
