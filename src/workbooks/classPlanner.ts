@@ -131,10 +131,7 @@ function page({ name, across: blocksAcross, down, border }: Size): Sheet {
   const half = `${q("LENGTH", { length: "$C$7" })}/2`;
   const strips = (letter: keyof typeof FABRICS, row: number) =>
     q("STRIPSNEEDED", { count: `$E$${row}`, patch: `$F$${row}`, width: width(letter), squaring: SQUARING });
-  const own = (letter: keyof typeof FABRICS, row: number) => ({
-    [letter]: `${q("LENGTH", { length: `$D$${row}` })}*$C$${row}`,
-  });
-  const used = { ...own("C", 23), ...own("A", 24), ...own("B", 25), D: "$C$22*$D$22+$C$26*$D$26" };
+  const used = { A: "$C$24*$D$24", B: "$C$25*$D$25", C: "$C$23*$D$23", D: "$C$22*$D$22+$C$26*$D$26" };
   const buy = (letter: keyof typeof FABRICS) => {
     const length = `${used[letter]}+${q("LENGTH", { length: SQUARING })}+${q("LENGTH", { length: EXTRA })}`;
     return `=${q("FABRICTEXT", { amount: q("FABRIC", { length, step: STEP }) })}`;

@@ -2,6 +2,7 @@
 import type { Book } from "./book";
 import { classPlanner } from "./classPlanner";
 import { kitCosting } from "./kitCosting";
+import { patternChecker } from "./patternChecker";
 import { quiltPlanner } from "./quiltPlanner";
 
 export interface PlanningWorkbook {
@@ -12,4 +13,4 @@ export interface PlanningWorkbook {
   build(): Book;
 }
 
-export const workbooks: readonly PlanningWorkbook[] = [quiltPlanner, kitCosting, classPlanner];
+export const workbooks: readonly PlanningWorkbook[] = [quiltPlanner, kitCosting, classPlanner, patternChecker];

@@ -103,14 +103,14 @@ function kit(): Sheet {
       content: `="Amounts in "&${shopUnit(U).slice(1)}&". A cut is what a kit needs and the generosity. No kit is pieced from two bolts."`,
     },
     ...ROWS.flatMap((row, index): Entry[] => {
-      const [what, letter, amount, cost, bolt] = FABRICS[index] ?? ["", "", "", "", ""];
+      const [what, letter, amount, cost, bolt] = FABRICS.at(index) ?? [];
       const filled = `C${row}`;
       return [
-        { cell: `A${row}`, style: "inputText", content: what || undefined },
-        { cell: `B${row}`, style: "inputText", content: letter || undefined },
-        { cell: `C${row}`, style: "input", content: amount === "" ? undefined : amount, format: "amount" },
-        { cell: `D${row}`, style: "input", content: cost === "" ? undefined : cost, format: "money" },
-        { cell: `E${row}`, style: "input", content: bolt === "" ? undefined : bolt, format: "amount" },
+        { cell: `A${row}`, style: "inputText", content: what },
+        { cell: `B${row}`, style: "inputText", content: letter },
+        { cell: `C${row}`, style: "input", content: amount, format: "amount" },
+        { cell: `D${row}`, style: "input", content: cost, format: "money" },
+        { cell: `E${row}`, style: "input", content: bolt, format: "amount" },
         { cell: `F${row}`, style: "answer", content: blank(filled, `${amountOf(row)}+${generous}`), format: "decimal" },
         {
           cell: `G${row}`,

@@ -36,6 +36,7 @@ export const LOOKS = {
   unit: { color: GRAY, align: "left", indent: true },
   note: { color: GRAY, size: 9 },
   caution: { bold: true, size: 9 },
+  verdict: { bold: true, border: "box", align: "left", indent: true },
   column: { bold: true, border: "box", fill: PALE, align: "center", wrap: true },
   table: { border: "hair", align: "left" },
   tableHead: { bold: true, border: "below", fill: PALE, align: "left" },

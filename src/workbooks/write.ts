@@ -131,7 +131,8 @@ function readMetric(page: Worksheet, book: Book, sheet: Sheet): void {
 }
 
 function setUpPage(page: Worksheet, sheet: Sheet): void {
-  const lastRow = sheet.lastRow ?? Math.max(...sheet.entries.map(({ cell }) => place(cell).row + 1));
+  const ends = sheet.entries.map(({ cell, room }) => place(cell).row + (room?.rows ?? 1));
+  const lastRow = sheet.lastRow ?? Math.max(...ends);
   const scaled = sheet.print !== "true size";
   Object.assign(page.pageSetup, {
     paperSize: PAPER,
