@@ -174,7 +174,7 @@ class Translation {
     const turned = this.call(call);
     if (!turned) return { kind: "one", text: NO_ANSWER, emptyIf: false };
     const text = this.oneValue(quiltId(call)!, turned.written);
-    return { kind: "one", text, emptyIf: turned.emptyIf, ...GIVES[turned.twin.gives] };
+    return { kind: "one", text, emptyIf: turned.emptyIf, failsEmpty: true, ...GIVES[turned.twin.gives] };
   }
 
   private computed(parts: readonly Part[]): One {

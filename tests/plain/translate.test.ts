@@ -124,9 +124,10 @@ describe("translate", () => {
         `=QUILT.STRIPFABRIC(QUILT.STRIPSNEEDED(A${row},QUILT.CUTHALFSQUARE(B${row})),QUILT.CUTSQUARE(B${row}),C${row})`,
     );
     translate(formulas[0]);
-    const before = performance.now();
+    const before = process.cpuUsage();
     const calls = formulas.map((formula) => translate(formula).turned.length).reduce((sum, count) => sum + count, 0);
     expect(calls).toBe(5000);
-    expect(performance.now() - before).toBeLessThan(3000);
+    // Time of the processor, since others may be at work on the machine.
+    expect(process.cpuUsage(before).user / 1e6).toBeLessThan(1);
   });
 });

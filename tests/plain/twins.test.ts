@@ -6,8 +6,11 @@ import { hasLibreOffice, recalculateInLibreOffice } from "./libreOffice";
 import { compare, holdsTrue, parametersOf, sample, type Sample } from "./samples";
 
 /** Random calls of each function, in the engine and in LibreOffice. */
-const CALLS = 600;
+const CALLS = 500;
 const FEWER_CALLS = 25;
+
+/** On a busy machine, milliseconds. */
+const A_WHILE = 300_000;
 
 const ids = Object.keys(twins);
 const places = ids.map((id, index): [string, number] => [id, index]);
@@ -28,7 +31,7 @@ describe("in a second engine", () => {
   beforeAll(() => {
     samples = ids.map((id) => sample(id, CALLS, 20240229));
     shown = recalculate(samples.map(({ rows }) => rows));
-  });
+  }, A_WHILE);
 
   test.each(places)("%s gives what the function gives", (_id, index) => {
     const { difference, answered } = compare(samples[index], shown[index]);
@@ -47,7 +50,7 @@ if (!here) console.warn("LibreOffice is not installed: its tests of the plain fo
   beforeAll(async () => {
     samples = ids.map((id, index) => sample(id, FEWER_CALLS, 4711, 1 + index * FEWER_CALLS));
     shown = await recalculateInLibreOffice(samples.flatMap(({ rows }) => rows));
-  });
+  }, A_WHILE);
 
   test.each(places)("%s gives what the function gives", (_id, index) => {
     const first = index * FEWER_CALLS;

@@ -14,6 +14,8 @@ export interface One extends Facts {
   readonly text: Formula;
   /** When the value is an empty text. */
   readonly emptyIf: Condition;
+  /** Whether the text is an error where the value is empty, so that it must not be asked for there. */
+  readonly failsEmpty?: boolean;
 }
 
 /** What is known of a value, unless it is an error. */

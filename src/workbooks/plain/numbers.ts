@@ -108,20 +108,21 @@ export class NumberReader {
       if (one.number) this.require(not(one.emptyIf));
       return this.checked(one, limits);
     }
-    const value = this.branchConditions(one.emptyIf, () => this.checked(one, limits));
+    const value = this.checkedUnlessEmpty(one, limits);
     if (usual === undefined) return value;
-    return usual === 0 && one.emptyIf !== false ? plain`N(${value})` : either(one.emptyIf, this.usual(usual), value);
+    const isCell = one.emptyIf !== false && !one.failsEmpty;
+    return usual === 0 && isCell ? plain`N(${value})` : either(one.emptyIf, this.usual(usual), value);
   }
 
-  /** Runs a reading whose conditions need to hold only where `empty` does not. */
-  private branchConditions(empty: Condition, reading: () => Formula): Formula {
-    if (empty === false) return reading();
+  /** A value of which something is required only where it is not empty. */
+  private checkedUnlessEmpty(one: One, limits: Limits): Formula {
     const outer = this.conditions;
     this.conditions = [];
-    const value = reading();
+    const value = this.checked(one, limits);
     const needed = all(this.conditions);
     this.conditions = outer;
-    this.require(any([empty, needed]));
+    const lazily = one.failsEmpty && typeof needed === "string" && typeof one.emptyIf === "string";
+    this.require(lazily ? plain`IF(${one.emptyIf},TRUE,${needed})` : any([one.emptyIf, needed]));
     return value;
   }
 
