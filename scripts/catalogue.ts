@@ -4,12 +4,14 @@
  */
 import { families, worksheetFunctions, worksheetName } from "../functions";
 import { standInForHost } from "../functions/standIn";
-import type { Example, Family, Shown } from "../src/pane/catalogue";
+import type { Example, Family, ParameterEntry, Shown } from "../src/pane/catalogue";
 import type { Case } from "../tests/cases";
 import { cases } from "../tests/cases/index";
+import { type Source, type SourceKey, SOURCES } from "../tests/sources";
 import { metadataText } from "./metadata";
 import { familyTitle, readComments } from "./reference/comments";
 import { formula, type FunctionMetadata } from "./reference/page";
+import { measures, plainName, takes, usuals } from "./takes";
 
 export const NAMESPACE = "QUILT";
 
@@ -26,10 +28,59 @@ export function catalogue(): Family[] {
       const id = worksheetName(member);
       const { description, parameters } = metadata.get(id)!;
       const { rules, returns } = comments.get(id)!;
-      const rows = (cases[name] ?? []).filter((row) => row.call === id && row.fails === undefined);
-      return { id, description, rules, gives: returns, parameters, examples: examples(rows) };
+      const rows = Object.values(cases)
+        .flat()
+        .filter((row) => row.call === id && row.fails === undefined);
+      return {
+        id,
+        description,
+        rules,
+        gives: returns,
+        parameters: describeParameters(id, parameters, rows),
+        measures: measures(
+          id,
+          returns,
+          parameters,
+          rows.map(({ cells }) => cells),
+        ),
+        examples: examples(rows),
+        sources: sources(rows),
+      };
     }),
   }));
+}
+
+function describeParameters(id: string, parameters: FunctionMetadata["parameters"], rows: Case[]): ParameterEntry[] {
+  const calls = rows.map(({ cells }) => parameters.map((_, index) => cells[index] ?? null));
+  const units = parameters.findIndex(({ name }) => name === "units");
+  const usual = {
+    in: usuals(id, parameters, calls.find((cells) => cells[units] !== "cm") ?? [], "in"),
+    cm: usuals(id, parameters, calls[0] ?? [], "cm"),
+  };
+  // What follows from another argument, such as a depth from the unit's length, stands in no description as a number.
+  const stated = ({ name, description }: { name: string; description: string }, units: "in" | "cm") => {
+    const value = usual[units].get(plainName(name));
+    const [first = ""] = value?.toLowerCase().split(" ") ?? [];
+    return value !== undefined && description.toLowerCase().includes(first) ? value : undefined;
+  };
+  return parameters.map((parameter, index) => ({
+    name: parameter.name,
+    description: parameter.description,
+    ...(parameter.optional ? { optional: true } : {}),
+    takes: takes(id, parameter, index, calls),
+    usual: { in: stated(parameter, "in"), cm: stated(parameter, "cm") },
+  }));
+}
+
+/** The published sources among those of the check values. */
+function sources(rows: Case[]): string[] {
+  const keys = new Set(rows.map(({ source }) => source));
+  const published = [...keys].flatMap((key) => {
+    if (!(key in SOURCES)) return [];
+    const { author, title, year, where }: Source = SOURCES[key as SourceKey];
+    return [`${author}: ${title}${year ? `, ${year}` : ""}${where ? ` (${where})` : ""}`];
+  });
+  return keys.has("common practice") ? [...published, "Common practice of the trade"] : published;
 }
 
 /** The check values that carry a label, or else the first one. */

@@ -23,7 +23,7 @@ const ARCHIVE_DATE = new Date("2020-01-01T12:00:00");
 module.exports = (env = {}) => ({
   name: "addin",
   context: ROOT,
-  entry: { functions: "./functions/register.ts", pane: "./src/pane/pane.ts" },
+  entry: { functions: "./functions/register.ts", pane: "./src/pane/main.ts" },
   output: { path: join(ROOT, "dist/addin"), filename: "[name].js", clean: true },
   target: ["web", "es2022"],
   resolve: { extensions: [".ts", ".js"] },
@@ -41,7 +41,8 @@ function addinFiles(forStore) {
   const officeScript = forStore ? addresses.OFFICE_FROM_VENDOR : addresses.OFFICE_LOCAL;
   const manifest = (file) => addresses.rewriteManifest(readFileSync(join(ROOT, "manifest", file), "utf8"), address);
   const files = {
-    "pane.html": panePage(catalogue(), officeScript),
+    "pane.html": panePage(officeScript),
+    "catalogue.json": JSON.stringify(catalogue()),
     "pane.css": readFileSync(join(ROOT, "src/pane/pane.css")),
     "about.html": readFileSync(join(ROOT, "src/pane/about.html")),
     "functions.json": readFileSync(join(ROOT, "manifest/functions.json")),

@@ -1,4 +1,4 @@
-/** What the pane and the reference tell about the functions. */
+/** What the pane tells about the functions: made at build time from their doc comments, check values and own answers. */
 
 export interface Family {
   /** Name of the file, such as "patches". */
@@ -18,13 +18,26 @@ export interface FunctionEntry {
   gives: string;
   parameters: ParameterEntry[];
   examples: Example[];
+  /** What a number that the cell shows measures; a count or money if left out. */
+  measures?: "length" | "fabric";
+  /** Who gives the numbers that the function is checked against. */
+  sources: string[];
 }
 
 export interface ParameterEntry {
   name: string;
   description: string;
   optional?: boolean;
+  takes: Takes;
+  /** What is taken where nothing is given, by unit, as a sentence shows it. */
+  usual: { in?: string; cm?: string };
 }
+
+/** What may stand in an argument. */
+export type Takes =
+  | { kind: "length" | "number" | "text" | "range" | "units" }
+  | { kind: "flag"; usual: boolean }
+  | { kind: "choice"; choices: string[] };
 
 export interface Example {
   /** What the example is about; empty where the formula says it all. */
@@ -34,3 +47,8 @@ export interface Example {
 }
 
 export type Shown = number | string | boolean;
+
+/** Every function of every family, by its name. */
+export function byId(families: readonly Family[]): Map<string, FunctionEntry> {
+  return new Map(families.flatMap(({ functions }) => functions.map((entry) => [entry.id, entry])));
+}

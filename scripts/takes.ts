@@ -1,0 +1,116 @@
+/** Learns from a function itself what each argument takes: it is called with nonsense there, and its sentence tells. */
+import { worksheetFunctions } from "../functions";
+import type { Takes } from "../src/pane/catalogue";
+import { withWorking } from "../src/math/working";
+import type { FunctionMetadata } from "./reference/page";
+
+type Parameter = FunctionMetadata["parameters"][number];
+
+/** Neither a length nor a word that any function knows. */
+const NONSENSE = "?!";
+const NO_CHOICE = 123456.789;
+
+/**
+ * What an argument takes.
+ *
+ * @param rows arguments with which the function answers; not every one makes it look at every argument
+ */
+export function takes(id: string, parameter: Parameter, index: number, rows: readonly unknown[][]): Takes {
+  if (parameter.name === "units") return { kind: "units" };
+  if (parameter.dimensionality === "matrix") return { kind: "range" };
+  for (const row of rows) {
+    const found = readSentence(id, parameter, index, row);
+    if (found) return found;
+  }
+  return { kind: "text" };
+}
+
+function readSentence(id: string, parameter: Parameter, index: number, row: readonly unknown[]): Takes | undefined {
+  const sentence = refusal(id, row.with(index, NONSENSE));
+  if (sentence.includes("must be TRUE or FALSE")) {
+    return { kind: "flag", usual: /TRUE \(usual\)/.test(parameter.description) };
+  }
+  const words = /must be one of (".*"), not/.exec(sentence)?.[1];
+  if (words) return { kind: "choice", choices: [...words.matchAll(/"([^"]+)"/g)].map(([, word]) => word) };
+  if (sentence.includes("must be a number")) {
+    const numbers = /must be one of ([\d, ]+), not/.exec(refusal(id, row.with(index, NO_CHOICE)))?.[1];
+    return numbers ? { kind: "choice", choices: numbers.split(", ") } : { kind: "number" };
+  }
+  return sentence.includes("cannot read a length") ? { kind: "length" } : undefined;
+}
+
+function refusal(id: string, cells: readonly unknown[]): string {
+  try {
+    worksheetFunctions.get(id)!(...cells);
+    return "";
+  } catch (thrown) {
+    return (thrown as Error).message;
+  }
+}
+
+/** What each optional argument is taken for where it is left out, by its name in lower case without spaces. */
+export function usuals(
+  id: string,
+  parameters: readonly Parameter[],
+  row: readonly unknown[],
+  units: "in" | "cm",
+): Map<string, string> {
+  const cells = parameters.map(({ name, optional }, index) =>
+    name === "units" ? units : optional ? null : row[index],
+  );
+  try {
+    const { assumptions } = withWorking(() => worksheetFunctions.get(id)!(...cells) as unknown);
+    const lines = assumptions.map((line) => /^(.*?): (.*), as usual where none is given$/.exec(line));
+    return new Map(lines.flatMap((line) => (line ? [[plainName(line[1]), line[2]]] : [])));
+  } catch {
+    return new Map();
+  }
+}
+
+const CENTIMETERS = 2.54;
+
+/** Marks, steps and usual values differ between the units by no more than this part. */
+const NEAR = 0.04;
+
+/**
+ * What the number that a function answers with measures: its text names yards or inches, or the answer grows by 2.54 where
+ * everything is told in centimeters.
+ */
+export function measures(
+  id: string,
+  gives: string,
+  parameters: readonly Parameter[],
+  rows: readonly unknown[][],
+): "length" | "fabric" | undefined {
+  if (/\byards\b/.test(gives)) return "fabric";
+  if (/\binches\b/.test(gives)) return "length";
+  const grows = rows.some((typed) => {
+    const row = parameters.map((_, index) => typed[index] ?? null);
+    const ratio = answerIn(id, parameters, row, "cm") / answerIn(id, parameters, row, "in");
+    return Math.abs(ratio / CENTIMETERS - 1) < NEAR;
+  });
+  return grows ? "length" : undefined;
+}
+
+/** The answer for a row of inches, told in the given units. */
+function answerIn(id: string, parameters: readonly Parameter[], row: readonly unknown[], units: "in" | "cm"): number {
+  const factor = units === "cm" ? CENTIMETERS : 1;
+  const cells = parameters.map(({ name }, index) => {
+    const cell = row[index];
+    if (name === "units") return units;
+    if (takes(id, parameters[index], index, [row]).kind !== "length") return cell;
+    // A length with a unit of its own would not grow.
+    return typeof cell === "number" ? cell * factor : cell === null ? null : NaN;
+  });
+  try {
+    const answer: unknown = worksheetFunctions.get(id)!(...cells);
+    return typeof answer === "number" ? answer : NaN;
+  } catch {
+    return NaN;
+  }
+}
+
+/** "fabric width" and "fabricWidth" are one argument. */
+export function plainName(name: string): string {
+  return name.replace(/\s/g, "").toLowerCase();
+}

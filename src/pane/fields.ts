@@ -1,0 +1,52 @@
+/** Between what is typed in a form, what stands in a formula, and what the function is given. */
+import type { FunctionEntry, ParameterEntry } from "./catalogue";
+
+export type Units = "in" | "cm";
+
+/** What is typed for each argument, by its name; units are the pane's. */
+export type Typed = Readonly<Record<string, string>>;
+
+/** A cell, a range, a table's range or whole columns, on this page or on another one. */
+const REFERENCE =
+  /^(?:(?:'(?:[^']|'')+'|[\p{L}_][\p{L}\p{N}_.]*)!)?(?:\$?[A-Z]{1,3}\$?[1-9]\d{0,6}(?::\$?[A-Z]{1,3}\$?[1-9]\d{0,6}|#)?|\$?[A-Z]{1,3}:\$?[A-Z]{1,3})$/iu;
+
+const NUMBER = /^-?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?%?$/i;
+
+export function isReference(text: string): boolean {
+  return REFERENCE.test(text.trim());
+}
+
+/** The text of one argument in a formula; empty where it is left out. */
+export function argumentText(parameter: ParameterEntry, typed: string): string {
+  const text = typed.trim();
+  if (text === "") return "";
+  if (text.startsWith("=")) return text.slice(1).trim();
+  if (parameter.takes.kind === "range" || isReference(text))
+    return isReference(text) ? text.toUpperCase().replace(/^.*!/, (page) => text.slice(0, page.length)) : text;
+  if (parameter.takes.kind === "flag") return text.toUpperCase();
+  if (parameter.takes.kind !== "text" && NUMBER.test(text)) return text;
+  return `"${text.replaceAll('"', '""')}"`;
+}
+
+/** The call as it is typed into a cell. Arguments at the end that are left out are not written. */
+export function formulaText({ id, parameters }: FunctionEntry, typed: Typed, units: Units): string {
+  const given = parameters.map((parameter) =>
+    parameter.takes.kind === "units"
+      ? units === "cm"
+        ? '"cm"'
+        : ""
+      : argumentText(parameter, typed[parameter.name] ?? ""),
+  );
+  while (given.at(-1) === "") given.pop();
+  return `=QUILT.${id}(${given.join(",")})`;
+}
+
+/** The arguments that must be given and are not yet. */
+export function missing({ parameters }: FunctionEntry, typed: Typed): ParameterEntry[] {
+  return parameters.filter(({ name, optional }) => !optional && (typed[name] ?? "").trim() === "");
+}
+
+/** The value of one argument's text where it names no cells; undefined where it does. */
+export function typedText(text: string): string {
+  return /^"(?:[^"]|"")*"$/.test(text) ? text.slice(1, -1).replaceAll('""', '"') : text;
+}

@@ -1,0 +1,248 @@
+/** One function with its arguments to fill in: the answer follows, and the formula goes into the sheet. */
+import { isAnswered, type Outcome } from "./answer";
+import {
+  answerView,
+  attempt,
+  pictureView,
+  refusalView,
+  sizesView,
+  sourcesView,
+  tableView,
+  type Tell,
+  workingView,
+} from "./answerView";
+import { type Call, readCalls } from "./calls";
+import type { FunctionEntry } from "./catalogue";
+import { button, element, folded } from "./element";
+import { FieldView, titleOf } from "./fieldView";
+import { formulaText, missing, type Typed, typedText, type Units } from "./fields";
+import { firstSentence } from "./findView";
+import { pictureOf } from "./pictures";
+import { type Sheet, SheetProblem } from "./sheet";
+import { sizesOf } from "./sizes";
+
+/** How long typing rests before the answer is worked out, in milliseconds. */
+const REST = 150;
+
+/** The cell whose formula is changed. */
+export interface Place {
+  cell: string;
+  page: string;
+}
+
+export interface FormSurroundings {
+  sheet: Sheet;
+  units: () => Units;
+  tell: Tell;
+  /** The words on the way back, and what they do. */
+  back: { words: string; act: () => void };
+}
+
+export class FormView {
+  readonly view: HTMLElement;
+  private readonly fields: FieldView[];
+  private readonly heading: HTMLElement;
+  private readonly formula = element("code");
+  private readonly result = element("div", { className: "result", attributes: { role: "status" } });
+  private readonly more = element("div");
+  private resting: ReturnType<typeof setTimeout> | undefined;
+  /** Answers that come late must not overwrite later ones. */
+  private asked = 0;
+
+  /** @param place the cell whose formula is to be changed; the selected one if left out */
+  constructor(
+    private readonly entry: FunctionEntry,
+    private readonly around: FormSurroundings,
+    private readonly place?: Place,
+    typed: Typed = {},
+  ) {
+    const { sheet } = around;
+    this.fields = entry.parameters
+      .filter(({ takes }) => takes.kind !== "units")
+      .map(
+        (parameter) =>
+          new FieldView(parameter, around, typed[parameter.name] ?? "", () => {
+            this.changed();
+          }),
+      );
+    this.heading = element("h2", { className: "function", tabIndex: -1 }, entry.id);
+    const required = this.fields.filter(({ parameter }) => !parameter.optional);
+    const optional = this.fields.filter(({ parameter }) => parameter.optional);
+    const rest = entry.description.slice(firstSentence(entry.description).length).trim();
+    this.view = element(
+      "div",
+      { className: "form" },
+      button(around.back.words, around.back.act, "back"),
+      this.heading,
+      element("p", {}, entry.description.slice(0, entry.description.length - rest.length).trim()),
+      rest !== "" && element("p", {}, rest),
+      element("p", { className: "quiet" }, `Gives: ${entry.gives}`),
+      ...required.map(({ view }) => view),
+      optional.length > 0 &&
+        folded(
+          optional.length === 1 ? "One more choice" : `${optional.length} more choices, each with its usual value`,
+          optional.some(({ typed: text }) => text !== ""),
+          ...optional.map(({ view }) => view),
+        ),
+      element("h3", {}, "Answer"),
+      this.result,
+      element("pre", { className: "formula" }, this.formula),
+      this.buttons(sheet),
+      this.more,
+      this.examplesView(),
+      sourcesView(entry),
+    );
+    void this.answer();
+  }
+
+  focus(): void {
+    this.heading.focus();
+  }
+
+  /** The units or a cell changed. */
+  refresh(): void {
+    for (const field of this.fields) field.showUsual();
+    this.changed();
+  }
+
+  private get typed(): Typed {
+    return Object.fromEntries(this.fields.map((field) => [field.parameter.name, field.typed]));
+  }
+
+  private buttons(sheet: Sheet): HTMLElement {
+    const cannot = sheet.whyNot("insert");
+    const copy = async () => {
+      await navigator.clipboard.writeText(this.formula.textContent);
+      this.around.tell("The formula is copied.");
+    };
+    return element(
+      "div",
+      {},
+      element(
+        "p",
+        { className: "buttons" },
+        cannot === undefined &&
+          button(
+            this.place ? `Put into ${this.place.cell}` : "Put into the selected cell",
+            () => void attempt(() => this.insert(), this.around.tell),
+            "main",
+          ),
+        button(
+          "Copy the formula",
+          () =>
+            void attempt(copy, () => {
+              this.around.tell("Copying is not possible here: select the formula and copy it.");
+            }),
+        ),
+      ),
+      cannot === undefined ? undefined : element("p", { className: "quiet" }, cannot),
+    );
+  }
+
+  private async insert(): Promise<void> {
+    const first = missing(this.entry, this.typed).at(0);
+    if (first) {
+      this.around.tell(`Still to fill in: ${titleOf(first)}.`);
+      this.fields.find(({ parameter }) => parameter === first)?.focus();
+      return;
+    }
+    const where = await this.around.sheet.insertFormula(this.formula.textContent, this.place);
+    this.around.tell(`The formula stands in ${where}.`);
+  }
+
+  private changed(): void {
+    clearTimeout(this.resting);
+    this.resting = setTimeout(() => void this.answer(), REST);
+  }
+
+  /** Works out what is typed, by way of the formula that would stand in the cell. */
+  private async answer(): Promise<void> {
+    this.asked += 1;
+    const asked = this.asked;
+    const { entry, typed } = this;
+    const formula = formulaText(entry, typed, this.around.units());
+    this.formula.textContent = formula;
+    const still = missing(entry, typed);
+    if (still.length > 0) {
+      this.result.replaceChildren(
+        element("p", { className: "quiet" }, `Still to fill in: ${still.map(titleOf).join(", ")}.`),
+      );
+      this.more.replaceChildren();
+      return;
+    }
+    const call = await this.call(formula);
+    if (asked !== this.asked) return;
+    this.showOutcome(call);
+  }
+
+  private async call(formula: string): Promise<Pick<Call, "cells" | "outcome">> {
+    const { sheet } = this.around;
+    const page = this.place?.page ?? (await sheet.selected().catch(() => undefined))?.page ?? "";
+    try {
+      const calls = await readCalls(formula, (reference) => sheet.values(reference, page));
+      const last = typeof calls === "string" ? undefined : calls.at(-1);
+      if (last) return last;
+    } catch (thrown) {
+      if (!(thrown instanceof SheetProblem)) throw thrown;
+      return { outcome: { code: "", sentence: thrown.message } };
+    }
+    return {
+      outcome: { code: "", sentence: "What is typed makes no formula: look for a quotation mark or a bracket." },
+    };
+  }
+
+  private showOutcome({ cells, outcome }: { cells?: unknown[]; outcome: Outcome }): void {
+    const { entry, around } = this;
+    if (!isAnswered(outcome) || !cells) {
+      this.result.replaceChildren(refusalView(isAnswered(outcome) ? { code: "", sentence: "" } : outcome));
+      this.more.replaceChildren();
+      return;
+    }
+    this.result.replaceChildren(answerView(outcome.value, entry, around.units()));
+    const sizes = sizesOf(entry, cells, outcome.value);
+    const picture = pictureOf(entry, cells);
+    const parts = [
+      sizes && sizesView(sizes),
+      workingView(outcome),
+      picture && pictureView(picture, around.sheet, around.tell),
+    ];
+    this.more.replaceChildren(...parts.filter((part) => part !== undefined));
+  }
+
+  /** Examples with their answers, each to be taken over into the form. */
+  private examplesView(): HTMLElement | undefined {
+    const { examples } = this.entry;
+    if (examples.length === 0) return undefined;
+    return folded(
+      examples.length === 1 ? "Example" : "Examples",
+      false,
+      ...examples.map(({ label, formula, shows }) =>
+        element(
+          "div",
+          { className: "example" },
+          label !== "" && element("p", {}, label),
+          element("pre", { className: "formula" }, element("code", {}, formula)),
+          Array.isArray(shows)
+            ? tableView(shows, `What ${formula} shows`)
+            : answerView(shows, this.entry, /"cm"/.test(formula) ? "cm" : "in"),
+          button("Fill in this example", () => void this.take(formula)),
+        ),
+      ),
+    );
+  }
+
+  private async take(formula: string): Promise<void> {
+    const calls = await readCalls(formula, () => Promise.resolve([[null]]));
+    const call = typeof calls === "string" ? undefined : calls.at(-1);
+    if (!call) return;
+    for (const field of this.fields) {
+      field.set(typedText(call.argumentTexts[this.entry.parameters.indexOf(field.parameter)] ?? ""));
+    }
+    const units = call.argumentTexts[this.entry.parameters.findIndex(({ takes }) => takes.kind === "units")];
+    if (units === '"cm"' && this.around.units() === "in")
+      this.around.tell("This example is in centimeters: switch to cm above.");
+    this.changed();
+    this.view.scrollIntoView({ block: "start" });
+    this.focus();
+  }
+}

@@ -1,0 +1,58 @@
+/** The arguments of one call by their names, read as the function reads them. */
+import { type Cell, Door, isEmpty } from "../../functions/cells";
+import type { Inches, System } from "../math/units";
+import type { FunctionEntry } from "./catalogue";
+
+export class GivenArguments {
+  readonly system: System;
+  readonly door: Door;
+
+  constructor(
+    private readonly entry: FunctionEntry,
+    private readonly cells: readonly Cell[],
+  ) {
+    const units = this.cell("units");
+    this.system = typeof units === "string" && /^\s*cent|^\s*cm/i.test(units) ? "cm" : "in";
+    this.door = new Door(this.system);
+  }
+
+  cell(name: string): Cell {
+    return this.cells[this.entry.parameters.findIndex((parameter) => parameter.name === name)] ?? null;
+  }
+
+  has(name: string): boolean {
+    return !isEmpty(this.cell(name));
+  }
+
+  /** A length that must be there, or the usual one. */
+  length(name: string, usual?: Inches): Inches {
+    return this.door.length(name, this.cell(name), usual);
+  }
+
+  /** A length that may be 0. */
+  lengthOrZero(name: string, usual: Inches): Inches {
+    return this.door.lengthOrZero(name, this.cell(name), usual);
+  }
+
+  /** A length that is left to the mathematics where it is left out. */
+  lengthIfGiven(name: string): Inches | undefined {
+    return this.has(name) ? this.door.lengthOrZero(name, this.cell(name)) : undefined;
+  }
+
+  count(name: string, usual?: number): number {
+    return this.door.count(name, this.cell(name), usual);
+  }
+
+  choice<C extends string>(name: string, choices: readonly C[], usual?: C): C {
+    return this.door.choice(name, this.cell(name), choices, usual);
+  }
+
+  flag(name: string, usual: boolean): boolean {
+    return this.door.flag(name, this.cell(name), usual);
+  }
+
+  /** Seam and mark as all pictures take them; what is left out is left to them. */
+  get options(): { seam: Inches | undefined; mark: Inches | undefined; system: System } {
+    return { seam: this.lengthIfGiven("seam"), mark: this.lengthIfGiven("mark"), system: this.system };
+  }
+}

@@ -1,0 +1,22 @@
+/** The add-in's pane: beside the open workbook, or by itself in a browser, where it only reckons. */
+import type { Family } from "./catalogue";
+import { element } from "./element";
+import { Pane } from "./pane";
+import type { Sheet } from "./sheet";
+import { NoSheet } from "./noSheet";
+import { WorkbookSheet } from "./workbook";
+
+const root = document.querySelector<HTMLElement>("#pane")!;
+
+void open().catch((thrown: unknown) => {
+  console.error(thrown);
+  root.replaceChildren(element("p", {}, "The pane could not be opened. Close it and open it again."));
+});
+
+async function open(): Promise<void> {
+  const [{ host }, response] = await Promise.all([Office.onReady(), fetch("catalogue.json")]);
+  const families = (await response.json()) as Family[];
+  // Outside a spreadsheet the host is null, whatever its type says.
+  const sheet: Sheet = host === Office.HostType.Excel ? new WorkbookSheet() : new NoSheet();
+  new Pane(root, { families, sheet });
+}

@@ -1,0 +1,292 @@
+/** The open workbook of the spreadsheet program. The only place that calls Excel.run. */
+import { areaOf } from "./pages";
+import {
+  type CellValue,
+  type DrawnPicture,
+  type Replaced,
+  type SelectedCell,
+  type Sheet,
+  type SheetPage,
+  SheetProblem,
+  type Task,
+} from "./sheet";
+
+/** What each task takes of the program, and what is said where it is too old for it. */
+const NEEDS: Record<Task, { set: string; version: string; else: string }> = {
+  select: {
+    set: "ExcelApi",
+    version: "1.7",
+    else: "This version of the spreadsheet program does not tell which cell is selected.",
+  },
+  insert: {
+    set: "ExcelApi",
+    version: "1.7",
+    else: "This version of the spreadsheet program takes no formulas from here: copy the formula and paste it.",
+  },
+  picture: {
+    set: "ExcelApi",
+    version: "1.9",
+    else: "This version of the spreadsheet program takes no pictures from here: save the picture and insert it.",
+  },
+  values: {
+    set: "ExcelApi",
+    version: "1.7",
+    else: "This version of the spreadsheet program cannot do that from here: copy the cells and paste only their values.",
+  },
+  file: {
+    set: "CompressedFile",
+    version: "1.1",
+    else: "This version of the spreadsheet program does not hand out the workbook.",
+  },
+};
+
+/** Tables that formulas fill are known to the program from this version on. */
+const SPILL_VERSION = "1.12";
+const SLICE = 1 << 20;
+
+export class WorkbookSheet implements Sheet {
+  whyNot(task: Task): string | undefined {
+    const { set, version, else: sentence } = NEEDS[task];
+    return supports(set, version) ? undefined : sentence;
+  }
+
+  selected(): Promise<SelectedCell | undefined> {
+    return run(async (context) => {
+      const cell = context.workbook.getSelectedRange().getCell(0, 0);
+      cell.load("address,formulas,text");
+      cell.worksheet.load("name");
+      const home = supports("ExcelApi", SPILL_VERSION) ? cell.getSpillParentOrNullObject() : undefined;
+      home?.load("address,formulas,isNullObject");
+      await context.sync();
+      const name = plainAddress(cell.address);
+      const filled = home && !home.isNullObject ? home : undefined;
+      return {
+        name,
+        page: cell.worksheet.name,
+        formula: formulaIn((filled ?? cell).formulas),
+        home: filled ? plainAddress(filled.address) : name,
+        shown: cell.text[0][0],
+      };
+    });
+  }
+
+  onChange(listener: () => void): void {
+    if (!supports("ExcelApi", "1.7")) return;
+    const heard = () => {
+      listener();
+      return Promise.resolve();
+    };
+    void run(async (context) => {
+      context.workbook.onSelectionChanged.add(heard);
+      if (supports("ExcelApi", "1.9")) context.workbook.worksheets.onChanged.add(heard);
+      if (supports("ExcelApi", "1.8")) context.workbook.worksheets.onCalculated.add(heard);
+      await context.sync();
+    }).catch((thrown: unknown) => {
+      console.warn(thrown);
+    });
+  }
+
+  selectedRange(): Promise<string> {
+    return run(async (context) => {
+      const range = context.workbook.getSelectedRange();
+      range.load("address");
+      await context.sync();
+      return plainAddress(range.address);
+    });
+  }
+
+  values(reference: string, page: string): Promise<CellValue[][]> {
+    return run(async (context) => {
+      const range = await this.find(context, reference, page);
+      range.load("values,isNullObject");
+      await context.sync();
+      return range.isNullObject ? [[null]] : readValues(range.values);
+    });
+  }
+
+  /** A rectangle of cells, whole columns as far as they are filled, a spilled table, or a name. */
+  private async find(context: Excel.RequestContext, reference: string, page: string): Promise<Excel.Range> {
+    const named = /^[\p{L}_\\][\p{L}\p{N}_.\\]*$/u.test(reference) && !/^[A-Z]{1,3}\d+$/i.test(reference);
+    if (named) {
+      const item = context.workbook.names.getItemOrNullObject(reference);
+      item.load("isNullObject,type");
+      await context.sync();
+      if (item.isNullObject) throw new SheetProblem(`Nothing in this workbook is called “${reference}”`);
+      return item.getRange();
+    }
+    const area = areaOf(reference, page);
+    const sheet = context.workbook.worksheets.getItemOrNullObject(area.page);
+    sheet.load("isNullObject");
+    await context.sync();
+    if (sheet.isNullObject) throw new SheetProblem(`There is no page “${area.page}”`);
+    const cells = reference.replace(/^.*!/, "").replace(/#$/, "");
+    if (area.spilled) return sheet.getRange(cells).getSpillingToRange();
+    const range = sheet.getRange(cells);
+    return /\d/.test(cells) ? range : range.getUsedRangeOrNullObject(true);
+  }
+
+  insertFormula(formula: string, at?: { cell: string; page: string }): Promise<string> {
+    return run(async (context) => {
+      const cell = at
+        ? context.workbook.worksheets.getItem(at.page).getRange(at.cell)
+        : context.workbook.getSelectedRange().getCell(0, 0);
+      cell.formulas = [[formula]];
+      cell.load("address");
+      await context.sync();
+      return plainAddress(cell.address);
+    });
+  }
+
+  insertPicture({ title, description, png, width, height }: DrawnPicture): Promise<void> {
+    return run(async (context) => {
+      const beside = context.workbook.getSelectedRange().getCell(0, 0).getOffsetRange(0, 1);
+      beside.load("left,top");
+      await context.sync();
+      const shape = beside.worksheet.shapes.addImage(png);
+      // Points, of which 72 are 96 pixels.
+      Object.assign(shape, { left: beside.left, top: beside.top, width: width * 0.75, height: height * 0.75 });
+      Object.assign(shape, { lockAspectRatio: true, altTextTitle: title, altTextDescription: description });
+      await context.sync();
+    });
+  }
+
+  replaceByValues(): Promise<Replaced> {
+    return run(async (context) => {
+      const selection = context.workbook.getSelectedRange();
+      selection.load("address,values,formulas,rowIndex,columnIndex");
+      selection.worksheet.load("name");
+      await context.sync();
+      const page = selection.worksheet.name;
+      const homes = selection.formulas.flatMap((line, row) =>
+        line.flatMap((formula, column) =>
+          isFormula(formula) ? [{ formula: String(formula), cell: selection.getCell(row, column) }] : [],
+        ),
+      );
+      const spills = supports("ExcelApi", SPILL_VERSION)
+        ? homes.map(({ cell }) => cell.getSpillingToRangeOrNullObject())
+        : [];
+      for (const { cell } of homes) cell.load("address,values");
+      for (const spill of spills) spill.load("address,values,isNullObject");
+      await context.sync();
+      const kept = homes.map(({ formula, cell }, index) => {
+        const spill = spills.at(index);
+        const range = spill && !spill.isNullObject ? spill : cell;
+        return { formula, cell: plainAddress(cell.address), range: plainAddress(range.address), values: range.values };
+      });
+      const sheet = context.workbook.worksheets.getItem(page);
+      for (const { range, values } of kept) sheet.getRange(range).values = values;
+      await context.sync();
+      return {
+        range: plainAddress(selection.address),
+        formulas: kept.length,
+        undo: () =>
+          run(async (later) => {
+            const back = later.workbook.worksheets.getItem(page);
+            for (const { range } of kept) back.getRange(range).clear("Contents");
+            for (const { cell, formula } of kept) back.getRange(cell).formulas = [[formula]];
+            await later.sync();
+          }),
+      };
+    });
+  }
+
+  pages(): Promise<SheetPage[]> {
+    return run(async (context) => {
+      const sheets = context.workbook.worksheets;
+      sheets.load("items/name,items/visibility");
+      await context.sync();
+      const used = sheets.items
+        .filter(({ visibility }) => visibility === "Visible")
+        .map((sheet) => ({ name: sheet.name, range: sheet.getUsedRangeOrNullObject(true) }));
+      for (const { range } of used) range.load("values,formulas,rowIndex,columnIndex,isNullObject");
+      await context.sync();
+      return used
+        .filter(({ range }) => !range.isNullObject)
+        .map(({ name, range }) => ({
+          name,
+          row: range.rowIndex,
+          column: range.columnIndex,
+          values: readValues(range.values),
+          formulas: range.formulas.map((line) => line.map((formula) => (isFormula(formula) ? String(formula) : ""))),
+        }));
+    });
+  }
+
+  workbookName(): Promise<string> {
+    return run(async (context) => {
+      context.workbook.load("name");
+      await context.sync();
+      return context.workbook.name.replace(/\.xls[xmb]?$/i, "");
+    });
+  }
+
+  async file(): Promise<Uint8Array<ArrayBuffer>> {
+    const file = await new Promise<Office.File>((resolve, reject) => {
+      Office.context.document.getFileAsync(Office.FileType.Compressed, { sliceSize: SLICE }, (result) => {
+        if (result.status === Office.AsyncResultStatus.Succeeded) resolve(result.value);
+        else
+          reject(
+            new SheetProblem("The spreadsheet program did not hand out the workbook. Save it first and try again."),
+          );
+      });
+    });
+    try {
+      const bytes = new Uint8Array(file.size);
+      for (let index = 0; index < file.sliceCount; index += 1) bytes.set(await sliceOf(file, index), index * SLICE);
+      return bytes;
+    } finally {
+      file.closeAsync();
+    }
+  }
+}
+
+function sliceOf(file: Office.File, index: number): Promise<number[]> {
+  return new Promise((resolve, reject) => {
+    file.getSliceAsync(index, (result) => {
+      if (result.status === Office.AsyncResultStatus.Succeeded) resolve(result.value.data as number[]);
+      else reject(new SheetProblem("The spreadsheet program did not hand out the whole workbook."));
+    });
+  });
+}
+
+/** Runs a batch; what the program refuses becomes a sentence. */
+async function run<T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
+  try {
+    return await Excel.run(batch);
+  } catch (thrown) {
+    if (thrown instanceof SheetProblem) throw thrown;
+    console.warn(thrown);
+    const code = (thrown as { code?: string }).code ?? "";
+    throw new SheetProblem(
+      REFUSALS[code] ?? "The spreadsheet program did not do that. Leave the cell you are typing in, and try again.",
+    );
+  }
+}
+
+const REFUSALS: Partial<Record<string, string>> = {
+  AccessDenied: "This sheet is protected. Take the protection off first, or select a cell that is open.",
+  InvalidSelection: "Select cells first, not a picture or a chart.",
+  InvalidReference: "These cells cannot be found in the workbook.",
+};
+
+function supports(set: string, version: string): boolean {
+  return Office.context.requirements.isSetSupported(set, version);
+}
+
+/** Without the page: Sheet1!$B$5 is B5. */
+function plainAddress(address: string): string {
+  return address.replace(/^.*!/, "").replaceAll("$", "");
+}
+
+function isFormula(content: unknown): boolean {
+  return typeof content === "string" && content.startsWith("=");
+}
+
+function formulaIn(formulas: unknown[][]): string {
+  const content = formulas[0][0];
+  return isFormula(content) ? String(content) : "";
+}
+
+function readValues(values: unknown[][]): CellValue[][] {
+  return values.map((line) => line.map((value) => (value === "" ? null : (value as CellValue))));
+}
