@@ -45,10 +45,26 @@ export class Calculator {
   }
 
   /** The value, or undefined where the text is no formula. */
-  async calculate(formula: string, { unitId, sheetId, row, column }: Place): Promise<BaseValueObject | undefined> {
-    // The engine keeps one state for all: a recalculation of the sheet must be over, and must find nothing of ours.
+  async calculate(formula: string, place: Place): Promise<BaseValueObject | undefined> {
+    await this.prepare();
+    return await this.work(formula, place);
+  }
+
+  /** The values of many formulas, quickly; nothing may change the sheet meanwhile. */
+  async calculateAll(asked: readonly { formula: string; place: Place }[]): Promise<(BaseValueObject | undefined)[]> {
+    await this.prepare();
+    const values: (BaseValueObject | undefined)[] = [];
+    for (const { formula, place } of asked) values.push(await this.work(formula, place));
+    return values;
+  }
+
+  /** The engine keeps one state for all: a recalculation of the sheet must be over, and must find nothing of ours. */
+  private async prepare(): Promise<void> {
     while (this.runtime.getFormulaExecuteStage() !== FormulaExecuteStageType.IDLE) await pause();
     this.sheets.loadDataLite();
+  }
+
+  private async work(formula: string, { unitId, sheetId, row, column }: Place): Promise<BaseValueObject | undefined> {
     const { rowCount, columnCount } = this.sheets.getSheetRowColumnCount(unitId, sheetId);
     this.runtime.reset();
     this.runtime.setCurrent(row, column, rowCount, columnCount, sheetId, unitId);

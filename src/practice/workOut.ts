@@ -13,7 +13,7 @@ import {
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { Problem } from "../math/problem";
-import type { Answer, Asked, Value, WorkOut } from "../workbooks/classCopy";
+import type { Answer, Value, WorkOut } from "../workbooks/classCopy";
 import { cellPlace } from "./address";
 import { Calculator } from "./calculator";
 import { engineFunctions } from "./engine";
@@ -50,24 +50,21 @@ export function workOutIn(bytes: Uint8Array): WorkOut {
           .getSheets()
           .map((sheet) => [sheet.getSheetName(), sheet.getSheetId()]),
       );
-      const answers: (Answer | undefined)[] = [];
-      for (const one of asked) answers.push(await answer(calculator, workbook.getUnitId(), sheetIds, one));
-      return answers;
+      const unitId = workbook.getUnitId();
+      const values = await calculator.calculateAll(
+        asked.map(({ sheet, cell, formula }) => ({
+          formula: fromFile(formula),
+          place: { unitId, sheetId: sheetIds.get(sheet) ?? "", ...cellPlace(cell) },
+        })),
+      );
+      return values.map(answerOf);
     } finally {
       univer.dispose();
     }
   };
 }
 
-async function answer(
-  calculator: Calculator,
-  unitId: string,
-  sheetIds: ReadonlyMap<string, string>,
-  { sheet, cell, formula }: Asked,
-): Promise<Answer | undefined> {
-  const sheetId = sheetIds.get(sheet);
-  if (sheetId === undefined) return undefined;
-  const result = await calculator.calculate(fromFile(formula), { unitId, sheetId, ...cellPlace(cell) });
+function answerOf(result: BaseValueObject | undefined): Answer | undefined {
   if (!result) return undefined;
   if (!(result instanceof ArrayValueObject)) return [[valueOf(result)]];
   return Array.from({ length: result.getRowCount() }, (_, row) =>

@@ -1,6 +1,6 @@
 /** Where the rows and cells of a sheet part stand in its text. */
 import { LAST_COLUMN, LAST_ROW, type Place, placeOf } from "./places";
-import { attributesOf, decoded, type Tag, tagsOf } from "./xml";
+import { attributeOf, decoded, type Tag, tagsOf } from "./xml";
 import { DAMAGED, refuse } from "./zip";
 
 export interface Cell extends Place {
@@ -75,7 +75,7 @@ class Reading {
   }
 
   private startRow(tag: Tag): void {
-    const number = Number(attributesOf(this.xml, tag).get("r") ?? this.lastRow + 1);
+    const number = Number(attributeOf(this.xml, tag, "r") ?? this.lastRow + 1);
     if (!Number.isInteger(number) || number < 1 || number > LAST_ROW) refuse(DAMAGED);
     this.row = { tag, close: tag.end, cells: new Map() };
     this.rows.set(number, this.row);
@@ -85,7 +85,7 @@ class Reading {
   private startCell(tag: Tag): void {
     if (++this.count > MOST_CELLS)
       refuse(`${this.sheet} holds more than ${MOST_CELLS.toLocaleString("en-US")} cells, which is too large`);
-    const named = attributesOf(this.xml, tag).get("r");
+    const named = attributeOf(this.xml, tag, "r");
     const place = named === undefined ? { row: this.lastRow, column: this.lastColumn + 1 } : placeOf(named);
     if (!this.row || !place || place.row !== this.lastRow || place.column > LAST_COLUMN) return refuse(DAMAGED);
     this.cell = { ...place, tag, end: tag.end, isFilled: false };

@@ -1,15 +1,31 @@
 /** Formulas of a file before they are turned: shared ones written out, and those that fill areas by themselves. */
-import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
+import { tokenize } from "@borgar/fx/xlsx";
 import { type Call, isOperator, type Part, partsOf, significant } from "../syntax";
 import { mentionsQuilt } from "../translate";
-import { type Area, cellName, type Place, placeOf } from "./places";
+import { type Area, cellName, columnName, columnNumber, LAST_ROW, type Place, placeOf } from "./places";
 import type { FormulaCell } from "./sheet";
 
 /** A formula as it reads in its own cell. */
 export function ownFormula({ formula, sharedFrom, row, column }: FormulaCell): string {
   if (!sharedFrom) return formula;
-  const relative = translateFormulaToR1C1(formula, cellName(sharedFrom));
-  return translateFormulaToA1(relative, cellName({ row, column }));
+  return tokenize(formula, { mergeRefs: false })
+    .map(({ type, value }) => {
+      if (!/^range(?:_beam|_ternary)?$/.test(type)) return value;
+      return value.replace(PIECE, (...found) => moved(found, row - sharedFrom.row, column - sharedFrom.column));
+    })
+    .join("");
+}
+
+/** One cell, column or row of a reference: dollar sign and letters of the column, dollar sign and number of the row. */
+const PIECE = /(?:(\$?)([A-Z]{1,3}))?(?:(\$?)(\d{1,7}))?/gi;
+
+/** A piece of a reference as it reads that many rows further down and columns further right. */
+function moved(found: unknown[], down: number, across: number): string {
+  const [piece, fixedColumn, letters, fixedRow, digits] = found as (string | undefined)[];
+  const column = letters && (fixedColumn ? letters : columnName(columnNumber(letters) + across));
+  const row = digits && (fixedRow ? digits : String(Number(digits) + down));
+  if (column === "" || Number(row) < 1 || Number(row) > LAST_ROW) return "#REF!";
+  return piece ? `${fixedColumn ?? ""}${column ?? ""}${fixedRow ?? ""}${row ?? ""}` : "";
 }
 
 /** The area that the cell of a table fills; the sheet's name is in lower case. */

@@ -14,17 +14,27 @@ export const LAST_ROW = 1_048_576;
 export const LAST_COLUMN = 16_384;
 
 export function cellName({ row, column }: Place): string {
+  return columnName(column) + String(row);
+}
+
+/** The letters of a column; empty where there is no such column. */
+export function columnName(column: number): string {
+  if (column > LAST_COLUMN) return "";
   let letters = "";
   for (let rest = column; rest > 0; rest = Math.trunc((rest - 1) / 26))
     letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
-  return letters + String(row);
+  return letters;
+}
+
+export function columnNumber(letters: string): number {
+  return Array.from(letters.toUpperCase()).reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
 }
 
 /** The place of a cell; undefined where the text names no single cell of a sheet. */
 export function placeOf(name: string): Place | undefined {
   const parts = /^\$?([A-Z]{1,3})\$?([1-9]\d{0,6})$/i.exec(name);
   if (!parts) return undefined;
-  const column = Array.from(parts[1].toUpperCase()).reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+  const column = columnNumber(parts[1]);
   const row = Number(parts[2]);
   return row <= LAST_ROW && column <= LAST_COLUMN ? { row, column } : undefined;
 }

@@ -2,7 +2,7 @@
 import { type Cell, type Cells, readCells, type Row } from "./cells";
 import type { Answer, Value } from "./answers";
 import { type Area, areaOf, cellName, holds, type Place } from "./places";
-import { attributesOf, Changes, encoded, type Tag, withoutAttributes } from "./xml";
+import { attributeOf, attributesOf, Changes, encoded, type Tag, withoutAttributes } from "./xml";
 
 /** A cell with a formula. */
 export interface FormulaCell extends Place {
@@ -63,7 +63,7 @@ export class SheetPart {
         isShared,
         ...(first && text === "" && { sharedFrom: first.place }),
         ...(isArray && { area: areaOf(attributes.get("ref") ?? "") ?? { first: cell, last: cell } }),
-        isDynamic: isArray && attributesOf(this.xml, cell.tag).has("cm"),
+        isDynamic: isArray && attributeOf(this.xml, cell.tag, "cm") !== undefined,
       });
     }
     return list;

@@ -77,6 +77,13 @@ export function attributesOf(xml: string, tag: Tag): Map<string, string> {
   );
 }
 
+/** One attribute of a tag. */
+export function attributeOf(xml: string, tag: Tag, name: string): string | undefined {
+  for (const [, each, double, single] of xml.slice(tag.start, tag.end).matchAll(ATTRIBUTE))
+    if (each === name) return decoded(double || single || "");
+  return undefined;
+}
+
 /** The source of a tag without some of its attributes. */
 export function withoutAttributes(source: string, names: readonly string[]): string {
   return source.replace(/\s+([^\s=/<>"']+)\s*=\s*(?:"[^"]*"|'[^']*')/g, (attribute, name: string) =>
@@ -88,6 +95,7 @@ const ENTITIES: Readonly<Record<string, string>> = { lt: "<", gt: ">", amp: "&",
 
 /** The text that stands between two tags. */
 export function decoded(source: string): string {
+  if (!/[<&]/.test(source)) return source;
   return source
     .split(/(<!--[^]*?-->|<!\[CDATA\[[^]*?\]\]>)/)
     .map((piece) => {
