@@ -36,7 +36,10 @@ export const settings: Twins = {
       if (typeof isNone === "boolean") return isNone ? measured() : named();
       return either(isNone, read.branch(measured), read.branch(named));
     };
-    for (const name of ["mattressWidth", "mattressLength"]) read.lengthOr(name, 0);
+    for (const name of ["mattressWidth", "mattressLength"]) {
+      read.lengthOr(name, 0);
+      read.require(any([not(isNone), not(read.isEmpty(name))]));
+    }
     const isCrib = isNone === true ? false : read.isChosen("bed", "", BEDS, ["crib"]);
     const drop = read.lengthOrZeroOr("drop", either(isCrib, 0, read.usual("drop")));
     const width = side("mattressWidth", (bed) => mattressSize(bed).width);
