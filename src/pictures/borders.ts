@@ -3,6 +3,7 @@ import {
   type BorderFit,
   borderFit,
   borderLengths,
+  borderMeasured,
   borderSize,
   type CornerOptions,
   type FitOptions,
@@ -12,7 +13,7 @@ import type { Show } from "../math/show";
 import type { Inches, System } from "../math/units";
 import { points } from "./cutShapes";
 import { Drawing, type Point, rectangle } from "./drawing";
-import { settle } from "./options";
+import { type PictureOptions, settle } from "./options";
 
 /** Longer side of a quilt with its border as drawn, pixels. */
 const DRAWN_SIZE = 320;
@@ -77,6 +78,34 @@ function borderShapes(
   const ends = [0, bottom].map((top) => rectangle(from, top, across, border));
   const stones = [0, right].flatMap((left) => [0, bottom].map((top) => rectangle(left, top, border, border)));
   return { sides, ends, stones: corner === "cornerstones" ? stones : [] };
+}
+
+/**
+ * A quilt measured in three places, one way across, for a border of one length.
+ *
+ * @param measured raw edge to raw edge along one edge, through the middle and along the other edge, inches
+ */
+export function borderMeasuredPicture(
+  measured: readonly [Inches, Inches, Inches],
+  options: PictureOptions = {},
+): string {
+  const { usual, show } = settle(options);
+  const { length, spread, outOfSquare } = borderMeasured(measured, options.mark ?? usual.mark, usual.spread);
+  const title = `Borders cut ${show.length(length)} from three measurements`;
+  const apart = `the measurements differ by ${show.length(spread)}${outOfSquare ? ": the quilt is out of square" : ""}`;
+  const drawing = new Drawing(title, `${title}: ${measured.map((one) => show.length(one)).join(", ")}; ${apart}`, 1);
+  const [width, height] = [210, 280];
+  drawing.rectangle(0, 0, width, height, 0, { part: "quilt" });
+  const places = [0.12, 0.5, 0.88];
+  measured.forEach((one, index) => {
+    const x = places[index] * width;
+    for (const y of [0, height]) drawing.line({ x: x - 5, y }, { x: x + 5, y });
+    drawing.line({ x, y: 0 }, { x, y: height }, { thin: true });
+    drawing.text({ x, y: height / 2 }, show.length(one), { turned: -90, ground: true });
+  });
+  drawing.note("not to scale: the mean of the three, up to the next ruler mark");
+  drawing.note(apart);
+  return drawing.svg();
 }
 
 /** A border of whole units: units, corner units, and the spacers that make them fit. */

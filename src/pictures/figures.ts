@@ -8,7 +8,7 @@ import { inches } from "../math/units";
 import { backingPicture } from "./backing";
 import { bedPicture } from "./beds";
 import { biasSquarePicture, diagonalJoinPicture } from "./binding";
-import { borderFitPicture, borderLengthsPicture } from "./borders";
+import { borderFitPicture, borderLengthsPicture, borderMeasuredPicture } from "./borders";
 import { cutPlanPicture } from "./cutPlan";
 import {
   cornerPicture,
@@ -62,6 +62,7 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["CUTCORNERTRIANGLE", () => settingTrianglePicture("corner triangle", inches(10))],
   ["BEDSIZE", () => bedPicture(mattressSize("twin"), { tuck: inches(10) })],
   ["BORDERLENGTHS", () => borderLengthsPicture(inches(60), inches(80), inches(6))],
+  ["BORDERMEASURED", () => borderMeasuredPicture([inches(60.25), inches(59.75), inches(60)])],
   ["BORDERFIT", () => borderFitPicture(inches(46), inches(58), inches(5))],
   ["BACKINGPLAN", () => backingPicture(inches(60), inches(72))],
   ["BINDINGSTRIPS", () => diagonalJoinPicture(inches(2.5))],

@@ -3,12 +3,16 @@ import { type Block } from "../math/blocks/grammar";
 import { type Quilt } from "../math/blocks/quilt";
 import { finishedPieces } from "../math/blocks/shapes";
 import { turnBlock } from "../math/blocks/turn";
+import { Problem } from "../math/problem";
 import { showing } from "../math/show";
 import type { System } from "../math/units";
 import { Drawing, type Fill } from "./drawing";
 
 /** Side of the square into which the longer side of a block or quilt is drawn, pixels. */
 const DRAWN_SIZE = 320;
+
+/** More pieces than these are too small to see, and make a picture too large to show. */
+const MOST_DRAWN = 30_000;
 
 /** A block with its fabrics named below it. */
 export function blockPicture(title: string, block: Block): string {
@@ -26,6 +30,7 @@ export function blockPicture(title: string, block: Block): string {
 
 /** A quilt top with its sashing and borders, its finished size, and its fabrics named below it. */
 export function quiltPicture(title: string, quilt: Quilt, fabrics: readonly string[], system: System = "in"): string {
+  requireDrawable(quilt);
   const show = showing(system);
   const frame = quiltFrame(quilt);
   const scale = DRAWN_SIZE / Math.max(frame.width, frame.length);
@@ -49,6 +54,13 @@ export function quiltPicture(title: string, quilt: Quilt, fabrics: readonly stri
   drawing.measure({ x: 0, y: frame.length }, { x: 0, y: 0 }, length, 12);
   for (const [fabric, fill] of fills) drawing.legend(fill, fabric);
   return drawing.svg();
+}
+
+function requireDrawable({ layout, blocks }: Quilt): void {
+  const counts = new Map([...blocks].map(([name, block]) => [name, finishedPieces(block).length]));
+  const pieces = layout.flat().reduce((sum, { name }) => sum + (counts.get(name) ?? 0), 0);
+  if (pieces <= MOST_DRAWN) return;
+  throw new Problem("no answer", `the quilt has ${pieces} pieces; at most ${MOST_DRAWN} are drawn`);
 }
 
 interface Frame {
@@ -78,7 +90,7 @@ function drawBlock(
   drawing.rectangle(at.x, at.y, block.columns * cell, block.rows * cell, "paper");
   for (const { fabric, corners } of finishedPieces(block)) {
     const placed = corners.map(({ x, y }) => ({ x: at.x + x * cell, y: at.y + y * cell }));
-    drawing.polygon(placed, fills.get(fabric) ?? "paper", { thin: true });
+    drawing.polygon(placed, fills.get(fabric) ?? "paper", { thin: true, part: "piece" });
   }
 }
 
@@ -88,9 +100,10 @@ function drawBorders(drawing: Drawing, { borders = [] }: Quilt, frame: Frame, fi
   for (const { width, fabric } of [...borders].reverse()) {
     const fill = fills.get(fabric) ?? "paper";
     const [across, down] = [frame.width - 2 * inset, frame.length - 2 * inset];
-    for (const top of [inset, frame.length - inset - width]) drawing.rectangle(inset, top, across, width, fill);
+    const style = { part: "border" };
+    for (const top of [inset, frame.length - inset - width]) drawing.rectangle(inset, top, across, width, fill, style);
     for (const left of [inset, frame.width - inset - width]) {
-      drawing.rectangle(left, inset + width, width, down - 2 * width, fill);
+      drawing.rectangle(left, inset + width, width, down - 2 * width, fill, style);
     }
     inset += width;
   }
@@ -116,7 +129,9 @@ function drawSashing(drawing: Drawing, quilt: Quilt, frame: Frame, fills: Readon
   }
   for (const y of rows) {
     for (const at of [y, y + sashing.width]) drawing.line({ x: center, y: at }, { x: right, y: at }, thin);
-    for (const x of columns) drawing.rectangle(x, y, sashing.width, sashing.width, stone, thin);
+    for (const x of columns) {
+      drawing.rectangle(x, y, sashing.width, sashing.width, stone, { thin: true, part: "cornerstone" });
+    }
   }
 }
 

@@ -5,7 +5,7 @@ import { type Inches, inches, type System } from "../../src/math/units";
 import { backingPicture } from "../../src/pictures/backing";
 import { bedPicture } from "../../src/pictures/beds";
 import { biasSquarePicture, diagonalJoinPicture } from "../../src/pictures/binding";
-import { borderFitPicture, borderLengthsPicture } from "../../src/pictures/borders";
+import { borderFitPicture, borderLengthsPicture, borderMeasuredPicture } from "../../src/pictures/borders";
 import * as patches from "../../src/pictures/patches";
 import { settingTrianglePicture, topPicture } from "../../src/pictures/settings";
 import * as shapes from "../../src/pictures/shapes";
@@ -62,6 +62,7 @@ const PICTURES: Record<string, (given: Arguments) => string | undefined> = {
   },
   "side triangle": ({ a, ...options }) => settingTrianglePicture("side triangle", a, options),
   "border lengths": ({ a, b, c, ...options }) => borderLengthsPicture(a, b, c, { ...options, corner: "mitered" }),
+  "border measured": ({ a, b, c, ...options }) => borderMeasuredPicture([a, b, c], options),
   "border fit": ({ a, b, c, ...options }) => borderFitPicture(a, b, c, options),
   backing: ({ a, b, c, system }) => backingPicture(a, b, { fabricWidth: c, system }),
   "diagonal join": ({ a, ...options }) => diagonalJoinPicture(a, options),
