@@ -172,12 +172,18 @@ export class Page {
 
   private async list(): Promise<void> {
     await this.keeper?.keepNow();
+    const { plannedWorkbooks } = await import(/* webpackChunkName: "workbooks" */ "./planned");
     const starts: Start[] = [
       {
         title: "Throw quilt plan",
         about: "Half-square units and a border of keys: change a yellow cell and see what follows.",
         open: () => void this.change(starter()),
       },
+      ...plannedWorkbooks.map(({ title, description, workbook }) => ({
+        title,
+        about: description,
+        open: () => void this.change({ id: newId(), name: title, workbook: workbook() }),
+      })),
       { title: "Empty sheet", about: "For formulas of your own.", open: () => void this.change(empty()) },
     ];
     const kept = (await this.store?.list().catch(() => [])) ?? [];

@@ -13,11 +13,19 @@ import {
 import { type Book, type Entry, isFormula, roomOf, type Sheet } from "../workbooks/book";
 import { LINE, type Look, LOOKS, type StyleName } from "../workbooks/look";
 import { patternOf } from "../workbooks/formats";
+import { workbooks } from "../workbooks";
 import { cellPlace } from "./address";
 import { workbookOf } from "./workbook";
 import { fromCharacters, fromPoints } from "./xlsx/sizes";
 
 const ALIGN = { left: HorizontalAlign.LEFT, right: HorizontalAlign.RIGHT, center: HorizontalAlign.CENTER };
+
+/** Every planning workbook, to start from. */
+export const plannedWorkbooks = workbooks.map(({ title, description, build }) => ({
+  title,
+  description,
+  workbook: () => plannedWorkbook(build()),
+}));
 
 export function plannedWorkbook(book: Book): Partial<IWorkbookData> {
   return workbookOf(

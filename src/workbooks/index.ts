@@ -10,7 +10,7 @@ export interface PlanningWorkbook {
   name: string;
   title: string;
   description: string;
-  build(): Book;
+  build: () => Book;
 }
 
 export const workbooks: readonly PlanningWorkbook[] = [quiltPlanner, kitCosting, classPlanner, patternChecker];
