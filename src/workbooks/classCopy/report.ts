@@ -33,8 +33,8 @@ export interface Report {
   readonly notes: readonly string[];
 }
 
-/** Lines of one kind; the rest is counted. */
-const MOST_LINES = 30;
+/** Places named for one reason; the rest is counted. */
+const MOST_NAMED = 12;
 
 /** The report in plain lines. */
 export function reportText({ turned, values, left, notes }: Report): string {
@@ -59,10 +59,14 @@ function formulas(count: number): string {
   return `${count} formula${count === 1 ? "" : "s"}`;
 }
 
+/** A line for each reason, with the places that it is true of. */
 function spotLines(spots: readonly KeptSpot[]): string[] {
-  const lines = spots.slice(0, MOST_LINES).map((spot) => `  ${nameOf(spot)}: ${reason(spot)}.`);
-  const more = spots.length - lines.length;
-  return more > 0 ? [...lines, `  and ${more} more`] : lines;
+  const places = new Map<string, string[]>();
+  for (const spot of spots) places.set(reason(spot), [...(places.get(reason(spot)) ?? []), nameOf(spot)]);
+  return [...places].map(([why, names]) => {
+    const more = names.length > MOST_NAMED ? ` and ${names.length - MOST_NAMED} more` : "";
+    return `  ${why}: ${names.slice(0, MOST_NAMED).join(", ")}${more}`;
+  });
 }
 
 /** A spot by its name: Plan!B5, or the name "Seam". */
@@ -74,5 +78,5 @@ export function nameOf({ sheet, cell, place }: Spot): string {
 /** Why, with the functions that it is about. */
 export function reason({ functions, why }: KeptSpot): string {
   const names = [...new Set(functions)].join(", ");
-  return names ? `${names}: ${why}` : why;
+  return names ? `${names} (${why})` : why;
 }

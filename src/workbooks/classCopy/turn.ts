@@ -230,7 +230,7 @@ function staysEmpty(own: Answer, twin: Answer): boolean {
 
 function difference(own: Value, twin: Value): string {
   if (isError(twin))
-    return `a plain formula shows ${twin.error} here, most likely because it reads a number that is kept as text, such as 2 1/2`;
+    return `a plain formula shows ${twin.error} here, most likely because it reads a length that is text, such as 2 1/2 or 1 yd`;
   const text = (value: Value) => (isError(value) ? value.error : String(value));
   return `a plain formula would show ${text(twin)} here, and the function shows ${text(own)}`;
 }
