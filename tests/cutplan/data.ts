@@ -22,6 +22,7 @@ export interface LevelOptimum {
   readonly optimal: boolean;
 }
 
+// eslint-disable-next-line @typescript-eslint/no-unnecessary-type-parameters -- the caller knows what its file holds
 export function read<T>(file: string): T {
   return JSON.parse(readFileSync(path.join(__dirname, "../data/cutplan", file), "utf8")) as T;
 }

@@ -8,6 +8,10 @@ import { Goal, Search } from "./search";
 
 /** Counts nearer to a whole number than this are whole. */
 const WHOLE = 1e-5;
+/** Plans made from the fractional solution of each branch. */
+const ROUNDINGS = 8;
+/** Share of the budget for narrowing the counts down before branching. */
+const NARROWING_SHARE = 0.35;
 
 /** A part of the search that is still open. */
 interface Branch {
@@ -27,8 +31,7 @@ interface Undecided {
 /**
  * Branch and bound on the counts of strips, with column generation in every branch.
  *
- * The branch with the lowest bound comes first, and from it the search plunges into the more promising half until the
- * counts are whole or the branch is cut off. Where the counts are whole, the strips are known and only the packing is
+ * The branch with the lowest bound comes first. Where its counts are whole, the strips are known and only the packing is
  * open: fractional solutions are rounded, then everything is tried. Counts that cannot be packed are excluded; counts
  * that stay undecided keep the bound down until a longer try.
  *
@@ -56,21 +59,19 @@ class Branching {
   run(root: Master): number {
     const { search, goal, limits } = this;
     const { work } = search;
-    const feasible = work.within(work.left * 0.35, () => narrowCounts(search, goal, root, limits));
+    const feasible = work.within(work.left * NARROWING_SHARE, () => narrowCounts(search, goal, root, limits));
     if (!feasible) return goal.cutoff();
     this.extend(root, [], this.rootBound);
-    let next = this.takeLowest();
-    while (next && !work.spent) {
-      if (next.bound >= goal.cutoff()) next = this.takeLowest();
-      else next = this.explore(next) ?? this.takeLowest();
+    while (this.open.length > 0 && !work.spent) {
+      const next = this.takeLowest();
+      if (next.bound < goal.cutoff()) this.explore(next);
     }
-    if (next) this.open.push(next);
     this.packUndecided();
     const bounds = [this.givenUp, ...this.open.map(({ bound }) => bound), ...this.undecided.map(({ bound }) => bound)];
     return Math.max(this.rootBound, Math.min(goal.cutoff(), ...bounds));
   }
 
-  private takeLowest(): Branch | undefined {
+  private takeLowest(): Branch {
     let lowest = 0;
     for (let i = 1; i < this.open.length; i++) {
       const [a, b] = [this.open[i], this.open[lowest]];
@@ -79,34 +80,26 @@ class Branching {
     return this.open.splice(lowest, 1)[0];
   }
 
-  /** Splits a branch in two or more, and returns the one to plunge into. */
-  private explore(branch: Branch): Branch | undefined {
+  private explore(branch: Branch): void {
     const { model } = this.search;
     const counts = countsOf(model, branch.master);
     const level = this.mostFractional(counts);
-    if (level === undefined) return this.exploreWhole(branch, counts);
+    if (level === undefined) {
+      this.exploreWhole(branch, counts);
+      return;
+    }
     const whole = Math.floor(counts[level] + WHOLE);
-    const parts: CountRow[][] = [
-      [countRow(model, level, "at least", whole + 1)],
-      [countRow(model, level, "at most", whole)],
-    ];
-    return this.split(branch, parts);
+    this.split(branch, [[countRow(model, level, "at least", whole + 1)], [countRow(model, level, "at most", whole)]]);
   }
 
-  private split(branch: Branch, parts: readonly CountRow[][]): Branch | undefined {
-    let best: Branch | undefined;
+  private split(branch: Branch, parts: readonly CountRow[][]): void {
     for (const rows of parts) {
       if (this.search.work.spent) {
         this.givenUp = Math.min(this.givenUp, branch.bound);
-        return undefined;
+        return;
       }
-      const part = this.extend(branch.master, rows, branch.bound);
-      if (part && (!best || part.bound < best.bound || (part.bound === best.bound && part.value < best.value))) {
-        best = part;
-      }
+      this.extend(branch.master, rows, branch.bound);
     }
-    if (best) this.open.splice(this.open.indexOf(best), 1);
-    return best;
   }
 
   private mostFractional(counts: Float64Array): number | undefined {
@@ -129,7 +122,7 @@ class Branching {
   }
 
   /** Opens the branch with these rows, unless it holds nothing of interest. */
-  private extend(parent: Master, rows: readonly CountRow[], parentBound: number): Branch | undefined {
+  private extend(parent: Master, rows: readonly CountRow[], parentBound: number): void {
     const { search, goal } = this;
     let master = parent;
     let bound = parentBound;
@@ -138,21 +131,18 @@ class Branching {
       if (added.length > 0) {
         master = master.with(added);
         const relaxed: Relaxed = search.relax(master, goal);
-        if (relaxed.ending === "cut off") return undefined;
+        if (relaxed.ending === "cut off") return;
         bound = Math.max(bound, goal.roundUp(relaxed.bound));
-        if (bound >= goal.cutoff()) return undefined;
+        if (bound >= goal.cutoff()) return;
         if (relaxed.ending !== "solved") {
           this.givenUp = Math.min(this.givenUp, bound);
-          return undefined;
+          return;
         }
       }
       added = this.violatedLimit(master);
     } while (added.length > 0);
-    roundSolution(search, goal, master, 2, bound);
-    if (bound >= goal.cutoff()) return undefined;
-    const branch = { master, bound, value: master.value };
-    this.open.push(branch);
-    return branch;
+    roundSolution(search, goal, master, ROUNDINGS, bound);
+    if (bound < goal.cutoff()) this.open.push({ master, bound, value: master.value });
   }
 
   /** The row for the limit that the solution violates most. */
@@ -175,19 +165,18 @@ class Branching {
   }
 
   /** The counts are whole: packs the strips, or excludes these counts. */
-  private exploreWhole(branch: Branch, counts: Float64Array): Branch | undefined {
+  private exploreWhole(branch: Branch, counts: Float64Array): void {
     const { search, goal } = this;
     const { model } = search;
     for (let attempt = 0; attempt < 3 && branch.bound < goal.cutoff(); attempt++) {
       dive(search, goal, branch.master, attempt * 0.3);
     }
-    if (branch.bound >= goal.cutoff()) return undefined;
+    if (branch.bound >= goal.cutoff()) return;
     const strips = stripsByLevel(model, counts);
     const worth = dualWorth(search, branch.master);
     const packing = packInto(search, strips, worth, { nodes: 3000, fillings: 400 });
     if (packing === "undecided") this.undecided.push({ strips, bound: branch.bound, worth });
-    if (branch.bound >= goal.cutoff()) return undefined;
-    return this.split(branch, this.allOtherCounts(counts));
+    if (branch.bound < goal.cutoff()) this.split(branch, this.allOtherCounts(counts));
   }
 
   /** Parts that together hold all counts but these: equal on the levels above, then more or fewer. */

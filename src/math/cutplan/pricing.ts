@@ -31,8 +31,6 @@ export class Pricing implements Pricer {
   private readonly root: LevelRange;
   private readonly isChain: boolean;
   private readonly tables: Float64Array[] = [];
-  private readonly window: Float64Array;
-  private readonly windowAt: Int32Array;
   /** the spans entered on the way to the current level, and how many of each were taken for every width */
   private readonly entered: number[] = [];
   private readonly taken: Uint16Array[] = [];
@@ -53,8 +51,6 @@ export class Pricing implements Pricer {
   ) {
     const size = model.room + 1;
     this.best = new Float64Array(model.levelCount);
-    this.window = new Float64Array(size + 1);
-    this.windowAt = new Int32Array(size + 1);
     this.withOpener = new Float64Array(size);
     this.beside = new Float64Array(size);
     this.besideTaken = new Uint16Array(size);
@@ -156,8 +152,9 @@ export class Pricing implements Pricer {
    */
   private add(table: Float64Array, taken: Uint16Array, width: number, value: number, most: number): void {
     const room = this.model.room;
-    taken.fill(0, 0, Math.min(width, room + 1));
     if (most * width + width > room) {
+      // More than fit: each patch may follow on any number before.
+      taken.fill(0, 0, Math.min(width, room + 1));
       this.work.done += room;
       for (let at = width; at <= room; at++) {
         const sum = table[at - width] + value;
@@ -166,51 +163,20 @@ export class Pricing implements Pricer {
           taken[at] = taken[at - width] + 1;
         } else taken[at] = 0;
       }
-    } else if (most === 1) {
+      return;
+    }
+    taken.fill(0);
+    // Parcels of 1, 2, 4 ... patches and a last one for the rest make every number up to `most`.
+    for (let parcel = 1, left = most; left > 0; left -= parcel, parcel = Math.min(2 * parcel, left)) {
+      const across = parcel * width;
+      const worth = parcel * value;
       this.work.done += room;
-      for (let at = room; at >= width; at--) {
-        const sum = table[at - width] + value;
+      for (let at = room; at >= across; at--) {
+        const sum = table[at - across] + worth;
         if (sum > table[at]) {
           table[at] = sum;
-          taken[at] = 1;
-        } else taken[at] = 0;
-      }
-    } else if (most <= 3) {
-      this.work.done += 2 * room;
-      for (let at = room; at >= width; at--) {
-        let best = table[at];
-        let count = 0;
-        for (let n = 1, from = at - width; n <= most && from >= 0; n++, from -= width) {
-          const sum = table[from] + n * value;
-          if (sum > best) {
-            best = sum;
-            count = n;
-          }
+          taken[at] = taken[at - across] + parcel;
         }
-        table[at] = best;
-        taken[at] = count;
-      }
-    } else {
-      this.work.done += 3 * room;
-      this.addBounded(table, taken, width, value, most);
-    }
-  }
-
-  /** For each remainder of the width, the best of the last `most` + 1 entries in a sliding window of falling values. */
-  private addBounded(table: Float64Array, taken: Uint16Array, width: number, value: number, most: number): void {
-    const { window, windowAt } = this;
-    const room = this.model.room;
-    for (let remainder = 0; remainder < width; remainder++) {
-      let head = 0;
-      let tail = 0;
-      for (let step = 0, at = remainder; at <= room; step++, at += width) {
-        const base = table[at] - step * value;
-        while (tail > head && window[tail - 1] < base) tail--;
-        window[tail] = base;
-        windowAt[tail++] = step;
-        if (windowAt[head] < step - most) head++;
-        table[at] = window[head] + step * value;
-        taken[at] = step - windowAt[head];
       }
     }
   }

@@ -29,9 +29,9 @@ export interface SolveOptions {
 }
 
 /** Share of the budget for the length; the rest goes to the number of strips. */
-const LENGTH_SHARE = 0.8;
+const LENGTH_SHARE = 0.9;
 /** Share of the budget for the length itself, where it is only the amount to buy that counts. */
-const FIRST_SHARE = 0.25;
+const FIRST_SHARE = 0.2;
 /** Of the budget for the length: the share for planning parts anew, once branching has done what it can. */
 const REPLAN_SHARE = 0.35;
 
