@@ -127,16 +127,13 @@ export function geesePicture(
   const list = cutGeese(width, method, seam, mark, units);
   const patches = list
     .filter(({ patch }) => patch !== "unit made" && patch !== "waste triangle")
-    .map(({ patch, width: across, length, count }, index): RowPiece => {
-      const [cut, drawn] = [across, { width: across, height: length }];
-      return {
-        areas: [{ corners: rectangle(0, 0, drawn.width, drawn.height), fill: index === 0 ? 1 : 0, part: "cut" }],
-        ...geeseLines(method, index, cut, seam),
-        across: show.length(across),
-        ...(across === length ? {} : { down: show.length(length) }),
-        words: [patch, `cut ${count}`],
-      };
-    });
+    .map(({ patch, width: across, length: down, count }, index): RowPiece => ({
+      areas: [{ corners: rectangle(0, 0, across, down), fill: index === 0 ? 1 : 0, part: "cut" }],
+      ...geeseLines(method, index, across, seam),
+      across: show.length(across),
+      ...(across === down ? {} : { down: show.length(down) }),
+      words: [patch, `cut ${count}`],
+    }));
   const unit = list[list.length - 1];
   const [w, h] = [unit.width, unit.length];
   const made: RowPiece = {
@@ -156,6 +153,7 @@ export function geesePicture(
   );
 }
 
+/** The lines across a patch of a goose: the first patch of the list is the goose itself, the second its sky. */
 function geeseLines(method: GeeseMethod, index: number, cut: number, seam: number): Pick<RowPiece, "cuts" | "seams"> {
   if (method === "triangles") return { cuts: index === 0 ? diagonals(cut) : diagonals(cut).slice(0, 1) };
   if (index === 0) return {};

@@ -74,7 +74,6 @@ export function stripSetPicture(widths: readonly Inches[], options: StripOptions
   const { width = usual.fabricWidth, squaring = inches(0), segment } = options;
   requirePositive("width", width);
   const height = sewnTogether("strip", widths, seam);
-  if (segment !== undefined) requireSegment(segment, width, squaring);
   const title = `A set of ${widths.length} strips`;
   const scale = scaleFor(width, height);
   const drawing = new Drawing(title, `${title}, ${show.length(height)} wide once sewn`, scale);
@@ -91,17 +90,14 @@ export function stripSetPicture(widths: readonly Inches[], options: StripOptions
   return drawing.svg();
 }
 
-/** Refuses a segment that no set of this length gives. */
-function requireSegment(segment: Inches, width: Inches, squaring: Inches): void {
-  stripSets(1, segment, width, squaring);
-}
-
 function drawSegments(
   drawing: Drawing,
-  { width, height, squaring, segment }: { width: number; height: number; squaring: number; segment: number },
+  { width, height, squaring, segment }: { width: Inches; height: number; squaring: Inches; segment: Inches },
   scale: number,
   words: string,
 ): void {
+  // One segment at least must come out of a set; counting the sets for one refuses anything else.
+  stripSets(1, segment, width, squaring);
   const count = fits(segment, width - squaring);
   const drawn = segment * scale >= NARROWEST ? count : 0;
   for (let cut = 0; cut <= drawn; cut += 1) {
