@@ -267,7 +267,7 @@ function page({ name, across: blocksAcross, down, border }: Size): Sheet {
   ];
   return {
     name,
-    widths: [7, 28, 9, 10, 9, 10, 12, 8],
+    widths: [7, 28, 9, 10, 9, 10, 13, 7],
     entries: entries.filter(({ content }) => content !== ""),
     frozen: { rows: 2 },
     print: "true size",

@@ -1,18 +1,7 @@
 /** Quilt planner: from a design drawn in cells to what is cut and what is bought. */
 import { across, callsIn, type Entry, type Format, heading, lines, nameOf, type Sheet } from "./book";
 import type { PlanningWorkbook } from "./index";
-import {
-  AT_THE_IRON,
-  blank,
-  BLADES,
-  MEASURE_THE_SQUARES,
-  NARROW_PAGE,
-  shopUnit,
-  STEPS,
-  tickColumn,
-  UNITS,
-  inUnits,
-} from "./shared";
+import { AT_THE_IRON, blank, BLADES, MEASURE_THE_SQUARES, shopUnit, STEPS, tickColumn, UNITS, inUnits } from "./shared";
 
 const U = "Design!$B$6";
 const q = callsIn(U);
@@ -95,7 +84,7 @@ function design(): Sheet {
     }),
     ...heading("A29", "Finishing and shopping", 5),
     ...input(30, "Backing, usable width", 42, inUnits(U), "length"),
-    ...input(31, "Backing and batting, more each side", 4, inUnits(U), "length"),
+    ...input(31, "Backing and batting margin", 4, inUnits(U), "length"),
     ...input(32, "Seam between backing panels", 0.5, inUnits(U), "length"),
     ...input(33, "Backing print", "any", "", undefined, ["any", "upright"]),
     ...input(34, "Binding strip, cut", 2.5, inUnits(U), "length"),
@@ -371,7 +360,7 @@ function plans(): Sheet {
   ];
   return {
     name: "Plans",
-    widths: [9, 9, NARROW_PAGE, 13],
+    widths: [9, 9, 90, 13],
     entries,
     frozen: { rows: 2 },
     print: "fit width",
@@ -404,7 +393,7 @@ function supplies(): Sheet {
     [
       "",
       "Thread for piecing",
-      "seams between blocks; more for the blocks",
+      "seams between blocks; blocks need more",
       `=ROUND(Design!H15/IF(${U}="cm",100,36),0)&IF(${U}="cm"," m"," yd")`,
     ],
   ];

@@ -11,9 +11,6 @@ export const AT_THE_IRON = "Irons: stand it up, mind the cord and the steam, let
 export const MEASURE_THE_SQUARES =
   "Print at 100 %. The squares must measure 1 in and 25 mm; if not, use no shape of this page as a pattern.";
 
-/** Digits that the widest column of a narrow page holds. */
-export const NARROW_PAGE = 72;
-
 /** The unit of lengths, beside a cell. */
 export function inUnits(units: string): string {
   return `=${units}`;

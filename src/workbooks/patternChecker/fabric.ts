@@ -62,7 +62,7 @@ export const FABRIC_VERDICTS: readonly [string, string][] = [
 export function fabricSheet(): Sheet {
   return {
     name: "Fabric",
-    widths: [27, 13, 13, 27, 12, 14, 13, 13, 44],
+    widths: [27, 13, 13, 29, 12, 14, 13, 13, 44],
     entries: [
       { cell: "A1", style: "title", content: "Fabric" },
       ...lines(

@@ -77,7 +77,7 @@ function patternSheet(): Sheet {
     { cell: `B${last + 1}`, style: "buy", content: `=SUM(B${first}:B${last})`, format: "count" },
     { cell: `C${last + 1}`, style: "buy", content: `=SUM(C${first}:C${last})`, format: "count" },
   ];
-  return { name: "Pattern", widths: [66, 21, 9, 12], entries, frozen: { rows: 2 }, print: "one page" };
+  return { name: "Pattern", widths: [70, 20, 9, 12], entries, frozen: { rows: 2 }, print: "one page" };
 }
 
 function input(

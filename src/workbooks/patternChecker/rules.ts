@@ -16,7 +16,7 @@ export const WRONG = "cannot be right: ";
 const CLAIMS = ["B", "C", "D", "E", "F", "G", "H"] as const;
 export const ANSWER = "I";
 export const VERDICT = "J";
-export const WIDTHS = [25, 10.5, 10.5, 10, 11, 10, 9, 10, 12, 56];
+export const WIDTHS = [27, 10.5, 10.5, 10, 11, 10, 9, 10, 12, 56];
 
 /** Claims of each rule, spare rows included. */
 export const ROWS = 4;
