@@ -1,4 +1,4 @@
-import { planCuts, checkPlan } from "../../src/math/cutplan";
+import { checkPlan, planCuts } from "../../src/math/cutplan";
 import { Model } from "../../src/math/cutplan/model";
 import { solve } from "../../src/math/cutplan/solve";
 import { benchmark, Instance, instances, LevelOptimum, listOf, read } from "./data";
@@ -65,7 +65,10 @@ describe("patchwork lists", () => {
   const earlier = read<Earlier[]>("quilts20-results.json");
   const units = (instance: Instance) => (instance.unit === "1/16 in" ? 16 : 8);
 
-  test.each([true, false])("the twenty realistic lists (trimming %s)", (trimming) => {
+  test.each([
+    { trimming: true, least: 17 },
+    { trimming: false, least: 19 },
+  ])("the twenty realistic lists, $least proved least ($trimming)", ({ trimming, least }) => {
     let proved = 0;
     let excess = 0;
     const lists = instances("quilts20.json");
@@ -81,8 +84,8 @@ describe("patchwork lists", () => {
       excess = Math.max(excess, plan.length / (known.best * units(instance)));
     }
     expect(lists).toHaveLength(20);
-    expect(proved).toBeGreaterThanOrEqual(18);
-    expect(excess).toBeLessThan(1.008);
+    expect(proved).toBeGreaterThanOrEqual(least);
+    expect(excess).toBeLessThan(1.004);
   });
 
   test("of sixty random lists, the amount to buy is mostly proved least, and every bound is near", () => {
@@ -93,8 +96,8 @@ describe("patchwork lists", () => {
       const plan = planCuts(list, cloth);
       expect(checkPlan(plan, list, cloth)).toEqual([]);
       if (plan.toBuyProved) proved++;
-      expect(plan.length / plan.lengthBound).toBeLessThan(1.02);
+      expect(plan.length / plan.lengthBound).toBeLessThan(1.015);
     }
-    expect(proved).toBeGreaterThanOrEqual(48);
+    expect(proved).toBeGreaterThanOrEqual(49);
   });
 });

@@ -45,7 +45,7 @@ export function roundSolution(search: Search, goal: Goal, master: Master, tries:
     const rest = fillStrips(search, remaining, {
       valuesAt: () => values,
       cost: goal.cost,
-      limit: goal.reached() - cost - FRACTION,
+      limit: goal.reached() - goal.step - cost + FRACTION,
       lowestOnly: goal.lowestOnly,
       atLeast: goal.floor,
     });

@@ -115,7 +115,7 @@ function exactPlan(model: Model, layers: readonly Layer[]): Plan {
 }
 
 /** Patches of a strip that are lower than the strip. */
-function trimsOf(model: Model, column: Column): number {
+export function trimsOf(model: Model, column: Column): number {
   let trims = 0;
   column.kinds.forEach((kind, i) => {
     if (!reachesFullHeight(model, column.level, kind)) trims += column.counts[i];

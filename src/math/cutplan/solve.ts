@@ -7,6 +7,7 @@ import { repairPlan } from "./repair";
 import { replanParts } from "./replan";
 import { dualWorth, roundSolution } from "./rounded";
 import { Goal, Plan, Search } from "./search";
+import { tidyPlan } from "./tidy";
 import { Work } from "./work";
 
 export interface Solution {
@@ -30,14 +31,16 @@ export interface SolveOptions {
 
 /** Share of the budget for the length; the rest goes to the number of strips. */
 const LENGTH_SHARE = 0.9;
+/** Steps for fewer trims and fewer kinds of strip, in the end. */
+const TIDYING = 2e6;
 /** Share of the budget for the length itself, where it is only the amount to buy that counts. */
-const FIRST_SHARE = 0.2;
+const FIRST_SHARE = 0.15;
 /** Of the budget for the length: the share for planning parts anew, once branching has done what it can. */
 const REPLAN_SHARE = 0.35;
 
 /** Plans strips for all patches: least length first, then fewest strips. */
 export function solve(model: Model, { budget, settledFrom, seed = 12345 }: SolveOptions): Solution {
-  const work = new Work(budget);
+  const work = new Work(budget + TIDYING);
   const search = new Search(model, work, seed);
   startSearch(search);
   const length = (settled: (length: number) => number, steps: number, bound: number) =>
@@ -46,9 +49,12 @@ export function solve(model: Model, { budget, settledFrom, seed = 12345 }: Solve
   if (settledFrom && lengthBound < settledFrom(search.best.length)) {
     lengthBound = length(settledFrom, budget * LENGTH_SHARE - work.done, lengthBound);
   }
-  const stripBound = work.within(budget * (1 - LENGTH_SHARE), () =>
+  const stripBound = work.within(Math.min(budget * (1 - LENGTH_SHARE), budget - work.done), () =>
     minimize(search, stripGoal(search), widthBound(model)),
   );
+  work.within(TIDYING, () => {
+    tidyPlan(search);
+  });
   return { plan: search.best, lengthBound, stripBound, work: work.done };
 }
 
