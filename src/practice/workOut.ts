@@ -7,6 +7,7 @@ import { FUniver } from "@univerjs/core/facade";
 import {
   ArrayValueObject,
   type BaseValueObject,
+  ErrorType,
   ErrorValueObject,
   UniverFormulaEnginePlugin,
 } from "@univerjs/engine-formula";
@@ -33,7 +34,8 @@ const PATIENCE = 120_000;
 export function workOutIn(bytes: Uint8Array): WorkOut {
   return async (asked) => {
     const read = await readXlsx(bytes);
-    if ("refusal" in read) throw new Problem("bad input", read.refusal.replace(/\.$/, ""));
+    if ("refusal" in read)
+      throw new Problem("bad input", `its formulas cannot be worked out here: ${read.refusal.replace(/\.$/, "")}`);
     const univer = new Univer({ locale: LocaleType.EN_US, locales: {}, logLevel: LogLevel.SILENT });
     try {
       univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions });
@@ -53,7 +55,7 @@ export function workOutIn(bytes: Uint8Array): WorkOut {
       const unitId = workbook.getUnitId();
       const values = await calculator.calculateAll(
         asked.map(({ sheet, cell, formula }) => ({
-          formula: fromFile(formula),
+          formula: unlike(fromFile(formula)),
           place: { unitId, sheetId: sheetIds.get(sheet) ?? "", ...cellPlace(cell) },
         })),
       );
@@ -64,8 +66,14 @@ export function workOutIn(bytes: Uint8Array): WorkOut {
   };
 }
 
+/** The formula as the engine has not seen it: of one with LET that it has worked out before it keeps a spoiled copy. */
+function unlike(formula: string): string {
+  return formula.replace(/^=/, "= ");
+}
+
+/** What the engine does not know by name it cannot work out. */
 function answerOf(result: BaseValueObject | undefined): Answer | undefined {
-  if (!result) return undefined;
+  if (!result || (result instanceof ErrorValueObject && result.getErrorType() === ErrorType.NAME)) return undefined;
   if (!(result instanceof ArrayValueObject)) return [[valueOf(result)]];
   return Array.from({ length: result.getRowCount() }, (_, row) =>
     Array.from({ length: result.getColumnCount() }, (_, column) => valueOf(result.get(row, column))),

@@ -47,7 +47,8 @@ export async function recalculateInLibreOffice(rows: Input[][]): Promise<Shown[]
   }
 }
 
-function convert(folder: string, file: string): void {
+/** Works out workbooks anew; they are in the folder "out" afterwards. */
+export function convert(folder: string, ...files: string[]): void {
   const profile = join(folder, "profile");
   mkdirSync(join(profile, "user"), { recursive: true });
   writeFileSync(join(profile, "user", "registrymodifications.xcu"), SETTINGS);
@@ -60,7 +61,7 @@ function convert(folder: string, file: string): void {
       "xlsx",
       "--outdir",
       join(folder, "out"),
-      file,
+      ...files,
     ],
     { encoding: "utf8", timeout: 120_000 },
   );
@@ -68,7 +69,7 @@ function convert(folder: string, file: string): void {
 }
 
 /** A value as the file holds it: a formula with its result, an error, or plain. */
-function shown(value: unknown): Shown {
+export function shown(value: unknown): Shown {
   if (typeof value === "number" || typeof value === "string") return value;
   if (typeof value === "boolean") return String(value).toUpperCase();
   const { result, error } = (value ?? {}) as { result?: unknown; error?: string };

@@ -9,6 +9,7 @@ const ADD_IN = `_xldudf_${NAMESPACE}_`;
 /** Newer functions of the program itself, and the names within LET and LAMBDA, carry marks of their own. */
 const NEWER = "_xlfn.";
 const NEWER_STILL = "_xlfn._xlws.";
+const SINGLE = /^_xlfn\.SINGLE$/i;
 const LOCAL_NAME = "_xlpm.";
 const NEWER_FUNCTIONS = new Set([...Array.from(NEW_EXCEL_FUNCTIONS, String), "LET", "LAMBDA", "ISOMITTED"]);
 const NEWER_STILL_FUNCTIONS = new Set(["FILTER", "SORT"]);
@@ -37,8 +38,11 @@ export function fromFile(stored: string): string {
   const formula = outsideText(stored, (text) => text.replace(/(?:'(?:[^']|'')*'|\[\d+\])!(?=_xldudf_)/gi, ""));
   const tokens = tokenize(`=${formula.replace(/^=/, "")}`);
   return join(
-    // The mark @ takes one cell of a range, which a call of ours does by itself.
-    tokens.filter((token, index) => token.value !== "@" || !isAddIn(tokens[index + 1])),
+    // The mark @ takes one cell of a range, which a call of ours does by itself. Files may keep it as a function.
+    tokens.filter(
+      ({ value }, index) =>
+        !(value === "@" && isAddIn(tokens[index + 1])) && !(SINGLE.test(value) && isAddIn(tokens[index + 2])),
+    ),
     (token) => {
       if (isAddIn(token)) return `${NAMESPACE}.${token.value.slice(ADD_IN.length).toUpperCase()}`;
       if (!isCall(token)) return token.value;

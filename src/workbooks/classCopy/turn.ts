@@ -132,11 +132,14 @@ class Turning {
     return undefined;
   }
 
-  /** The places that an answer fills. A formula over an area repeats a single row, column or value. */
+  /**
+   * The places that an answer fills. A formula that is not dynamic fills its area, or just its cell, whatever it comes to; over
+   * an area it repeats a single row, column or value.
+   */
   private placesFor(own: Answer): { place: Place; value: Value }[] {
     const { cell } = this.work;
-    const { area } = cell;
-    if (!area || cell.isDynamic) return placesOf(cell, own);
+    if (cell.isDynamic) return placesOf(cell, own);
+    const area = cell.area ?? { first: cell, last: cell };
     const answer = Array.from({ length: area.last.row - area.first.row + 1 }, (_, row) =>
       Array.from({ length: area.last.column - area.first.column + 1 }, (_, column): Value => {
         const line = own.length === 1 ? own[0] : own.at(row);
@@ -169,9 +172,11 @@ class Turning {
   private turnTable(places: readonly { place: Place; value: Value }[]): void {
     const { sheet, twins, turned } = this.work;
     this.clear();
-    twins.forEach(({ place, formula }, index) => {
-      sheet.part.put(place, { formula, value: inFile(places[index].value), asItWas: false });
-    });
+    const formulas = new Map(twins.map(({ place, formula }) => [cellName(place), formula]));
+    for (const { place, value } of places) {
+      const formula = formulas.get(cellName(place));
+      sheet.part.put(place, { value: inFile(value), ...(formula !== undefined && { formula, asItWas: false }) });
+    }
     this.turned(turned.formula);
   }
 
