@@ -1,5 +1,5 @@
 /** What the planning workbooks say and do alike. */
-import type { Entry } from "./book";
+import type { Entry, Format } from "./book";
 
 export const UNITS = ["in", "cm"];
 
@@ -19,6 +19,22 @@ export function inUnits(units: string): string {
 /** The unit of fabric, beside a cell. */
 export function shopUnit(units: string): string {
   return `=IF(${units}="cm","m","yd")`;
+}
+
+/** A label, a yellow cell for the maker's own, and its unit. */
+export function input(
+  row: number,
+  label: string,
+  content: string | number,
+  format?: Format,
+  unit = "",
+  choices?: Entry["choices"],
+): Entry[] {
+  return [
+    { cell: `A${row}`, style: "label", content: label },
+    { cell: `B${row}`, style: format || choices ? "input" : "inputText", content, format, choices },
+    ...(unit ? [{ cell: `C${row}`, style: "unit", content: unit } satisfies Entry] : []),
+  ];
 }
 
 /** An answer that stays empty as long as a cell is. */

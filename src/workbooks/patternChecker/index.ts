@@ -1,7 +1,7 @@
 /** Pattern checker: what a printed pattern claims, and which of it cannot be right. */
-import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
+import { across, type Entry, heading, lines, type Sheet } from "../book";
 import type { PlanningWorkbook } from "../index";
-import { inUnits, shopUnit, STEPS, UNITS } from "../shared";
+import { input, inUnits, shopUnit, STEPS, UNITS } from "../shared";
 import { FABRIC_VERDICTS, fabricSheet } from "./fabric";
 import { finishingRules } from "./finishing";
 import { pieceRules } from "./pieces";
@@ -78,21 +78,6 @@ function patternSheet(): Sheet {
     { cell: `C${last + 1}`, style: "buy", content: `=SUM(C${first}:C${last})`, format: "count" },
   ];
   return { name: "Pattern", widths: [70, 20, 9, 12], entries, frozen: { rows: 2 }, print: "one page" };
-}
-
-function input(
-  row: number,
-  label: string,
-  content: string | number,
-  format?: Format,
-  unit = "",
-  choices?: Entry["choices"],
-): Entry[] {
-  return [
-    { cell: `A${row}`, style: "label", content: label },
-    { cell: `B${row}`, style: row === 5 ? "inputText" : "input", content, format, choices },
-    ...(unit ? [{ cell: `C${row}`, style: "unit", content: unit } satisfies Entry] : []),
-  ];
 }
 
 const description = "Type a printed pattern's claims and see which cannot be right, and by how much.";

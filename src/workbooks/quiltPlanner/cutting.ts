@@ -1,0 +1,81 @@
+/** The sheets Cutting and Plans: every piece, and the strips that it comes from. */
+import { type Entry, heading, lines, type Sheet } from "../book";
+import { AT_THE_IRON, BLADES, MEASURE_THE_SQUARES, tickColumn } from "../shared";
+import { borderWidth, FABRIC_ROWS, pieces, q, SEAM, SQUARING, U } from "./cells";
+
+export function cutting(): Sheet {
+  const last = 28;
+  const borderTable = (row: number, width: string, length: string, border: number): Entry => ({
+    cell: `A${row}`,
+    style: "tableHead",
+    content: `=IF(Design!$B$${border}="","none",${q("BORDERLENGTHS", { width, length, border: `Design!$B$${border}`, seam: SEAM })})`,
+    room: { rows: 4, columns: [undefined, "length", "length", "count"] },
+  });
+  const inside = `Design!$H$5+2*${borderWidth(15)}`;
+  const insideLength = `Design!$I$5+2*${borderWidth(15)}`;
+  const entries: Entry[] = [
+    { cell: "A1", style: "title", content: "Cutting" },
+    {
+      cell: "A2",
+      style: "lead",
+      content: '=Design!B5&": every piece, cut size. Cut the largest first; see Plans for the strips."',
+    },
+    {
+      cell: "A4",
+      style: "tableHead",
+      content: `=${pieces()}`,
+      room: { rows: last - 3, columns: [undefined, "length", "length", "count", undefined, undefined, "count"] },
+    },
+    ...tickColumn("H", 4, last, "A"),
+    ...heading("A30", "First border: cut only after measuring the quilt", 8),
+    borderTable(31, "Design!$H$5", "Design!$I$5", 15),
+    ...heading("A36", "Second border", 4),
+    borderTable(37, inside, insideLength, 16),
+    ...lines("A43", [BLADES, AT_THE_IRON, MEASURE_THE_SQUARES], "caution"),
+  ];
+  return {
+    name: "Cutting",
+    widths: [15, 10, 10, 9, 7, 30, 6, 6],
+    entries,
+    frozen: { rows: 4 },
+    print: "true size",
+    testSquares: ["F31", "F37"],
+  };
+}
+
+/** Rows for the cut plan of one fabric. */
+const BAND = 15;
+
+export function plans(): Sheet {
+  const entries: Entry[] = [
+    { cell: "A1", style: "title", content: "Plans" },
+    ...lines("A2", ["Strips across each fabric, the highest first, and what comes from each."], "lead"),
+    ...FABRIC_ROWS.flatMap((fabric, index): Entry[] => {
+      const top = 4 + index * BAND;
+      const letter = `Design!$B$${fabric}`;
+      return [
+        ...heading(`A${top}`, `=IF(${letter}="","","Fabric "&${letter}&", "&Design!$A$${fabric})`, 4),
+        {
+          cell: `A${top + 1}`,
+          style: "note",
+          content: `=IF(${letter}="","",IF(Design!$B$35=${letter},"And "&Design!$H$13&" strips of "&${q("LENGTHTEXT", { length: "Design!$B$34" })}&" "&${U}&" for the binding.","Buy "&Design!$I$${fabric}&"."))`,
+        },
+        {
+          cell: `A${top + 2}`,
+          style: "tableHead",
+          content: `=IF(${letter}="","",${q("PLAN", { list: pieces(letter), width: `Design!$C$${fabric}`, squaring: SQUARING })})`,
+          room: { rows: BAND - 4, columns: ["length", "count", undefined, "length"] },
+        },
+      ];
+    }),
+  ];
+  return {
+    name: "Plans",
+    widths: [9, 9, 90, 13],
+    entries,
+    frozen: { rows: 2 },
+    print: "fit width",
+    lastRow: 3 + 6 * BAND,
+    breaks: [3 + 3 * BAND],
+  };
+}
