@@ -15,7 +15,7 @@ const NO_CHOICE = 123456.789;
  *
  * @param rows arguments with which the function answers; not every one makes it look at every argument
  */
-export function takes(id: string, parameter: Parameter, index: number, rows: readonly unknown[][]): Takes {
+export function takes(id: string, parameter: Parameter, index: number, rows: readonly (readonly unknown[])[]): Takes {
   if (parameter.name === "units") return { kind: "units" };
   if (parameter.dimensionality === "matrix") return { kind: "range" };
   for (const row of rows) {
@@ -80,7 +80,7 @@ export function measures(
   id: string,
   gives: string,
   parameters: readonly Parameter[],
-  rows: readonly unknown[][],
+  rows: readonly (readonly unknown[])[],
 ): "length" | "fabric" | undefined {
   if (/\byards\b/.test(gives)) return "fabric";
   if (/\binches\b/.test(gives)) return "length";

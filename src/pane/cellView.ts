@@ -1,6 +1,15 @@
 /** The selected cell: what its QUILT calls were given, how each answer comes about, and what an error means. */
 import { isAnswered } from "./answer";
-import { answerView, pictureView, refusalView, sizesView, sourcesView, type Tell, workingView } from "./answerView";
+import {
+  answerView,
+  cellText,
+  pictureView,
+  refusalView,
+  sizesView,
+  sourcesView,
+  type Tell,
+  workingView,
+} from "./answerView";
 import { type Call, readCalls } from "./calls";
 import type { FunctionEntry } from "./catalogue";
 import { button, element } from "./element";
@@ -151,7 +160,8 @@ export class CellView {
 
 /** What a cell or a part of the formula came to, after what is written. */
 function valueText(text: string, value: unknown): string {
-  if (value === undefined || Array.isArray(value)) return "";
-  const plain = value === null ? "empty" : typeof value === "boolean" ? String(value).toUpperCase() : String(value);
+  const isPlain = typeof value === "number" || typeof value === "string" || typeof value === "boolean";
+  if (!isPlain && value !== null) return "";
+  const plain = value === null ? "empty" : cellText(value);
   return plain === typedText(text) ? "" : ` = ${plain}`;
 }

@@ -9,10 +9,8 @@ import type { Replaced, Sheet } from "./sheet";
 
 const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-/** Turns the bytes of a workbook into those of its class copy, and tells what became of its formulas. */
-export type CopyForClass = (
-  file: Uint8Array<ArrayBuffer>,
-) => Promise<{ bytes: Uint8Array<ArrayBuffer>; report: string }>;
+/** Makes the class copy of the open workbook, and tells what became of its formulas. */
+export type CopyForClass = () => Promise<{ bytes: Uint8Array<ArrayBuffer>; report: string }>;
 
 export interface ClassSurroundings {
   sheet: Sheet;
@@ -91,7 +89,7 @@ export class ClassView {
   private async copy(): Promise<void> {
     const { sheet, tell, copyForClass } = this.around;
     tell("Making the class copy …");
-    const { bytes, report } = await copyForClass!(await sheet.file());
+    const { bytes, report } = await copyForClass!();
     const name = `${fileName(await sheet.workbookName())} for class.xlsx`;
     saveFile(bytes, WORKBOOK, name);
     Object.assign(this.report, { textContent: report, hidden: false });

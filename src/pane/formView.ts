@@ -12,7 +12,7 @@ import {
   workingView,
 } from "./answerView";
 import { type Call, readCalls } from "./calls";
-import type { FunctionEntry } from "./catalogue";
+import type { FunctionEntry, ParameterEntry } from "./catalogue";
 import { button, element, folded } from "./element";
 import { FieldView, titleOf } from "./fieldView";
 import { formulaText, missing, type Typed, typedText, type Units } from "./fields";
@@ -46,6 +46,8 @@ export class FormView {
   private readonly result = element("div", { className: "result", attributes: { role: "status" } });
   private readonly more = element("div");
   private resting: ReturnType<typeof setTimeout> | undefined;
+  /** The arguments without which there is no answer. */
+  private open: ParameterEntry[] = [];
   /** Answers that come late must not overwrite later ones. */
   private asked = 0;
 
@@ -140,7 +142,8 @@ export class FormView {
   }
 
   private async insert(): Promise<void> {
-    const first = missing(this.entry, this.typed).at(0);
+    await this.answer();
+    const first = this.open.at(0);
     if (first) {
       this.around.tell(`Still to fill in: ${titleOf(first)}.`);
       this.fields.find(({ parameter }) => parameter === first)?.focus();
@@ -162,17 +165,17 @@ export class FormView {
     const { entry, typed } = this;
     const formula = formulaText(entry, typed, this.around.units());
     this.formula.textContent = formula;
-    const still = missing(entry, typed);
-    if (still.length > 0) {
-      this.result.replaceChildren(
-        element("p", { className: "quiet" }, `Still to fill in: ${still.map(titleOf).join(", ")}.`),
-      );
-      this.more.replaceChildren();
-      return;
-    }
     const call = await this.call(formula);
     if (asked !== this.asked) return;
-    this.showOutcome(call);
+    // The function itself knows whether it can do without an argument.
+    const isOpen = !isAnswered(call.outcome) || call.outcome.value === "";
+    this.open = isOpen ? missing(entry, typed) : [];
+    if (this.open.length === 0) this.showOutcome(call);
+    else {
+      const words = `Still to fill in: ${this.open.map(titleOf).join(", ")}.`;
+      this.result.replaceChildren(element("p", { className: "quiet" }, words));
+      this.more.replaceChildren();
+    }
   }
 
   private async call(formula: string): Promise<Pick<Call, "cells" | "outcome">> {

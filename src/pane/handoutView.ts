@@ -100,6 +100,7 @@ function tick(): HTMLElement {
 
 /** Prints the handout and nothing else of the page. */
 export function printHandout(handout: HTMLElement): void {
+  document.querySelector(".handout-paper")?.remove();
   const paper = element("div", { className: "pane handout-paper" }, handout.cloneNode(true));
   document.body.append(paper);
   addEventListener(

@@ -18,5 +18,10 @@ async function open(): Promise<void> {
   const families = (await response.json()) as Family[];
   // Outside a spreadsheet the host is null, whatever its type says.
   const sheet: Sheet = host === Office.HostType.Excel ? new WorkbookSheet() : new NoSheet();
-  new Pane(root, { families, sheet });
+  // The copy reads and writes whole files, which few visits need.
+  const copyForClass = async () => {
+    const { copyForClass: copy } = await import(/* webpackChunkName: "classCopy" */ "./classCopy");
+    return copy(sheet);
+  };
+  new Pane(root, { families, sheet, copyForClass });
 }

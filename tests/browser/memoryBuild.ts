@@ -4,6 +4,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { webpack } from "webpack";
 import { catalogue } from "../../scripts/catalogue";
+// eslint-disable-next-line @typescript-eslint/ban-ts-comment -- a configuration in plain JavaScript
+// @ts-ignore
 import { typescriptRule } from "../../scripts/webpack/typescript.js";
 
 const ROOT = join(__dirname, "../..");

@@ -5,7 +5,7 @@
  */
 import type { Page } from "playwright-core";
 
-export type ModelCells = Record<string, { formula?: string; value: string | number; spill?: string }>;
+export type ModelCells = Partial<Record<string, { formula?: string; value: string | number; spill?: string }>>;
 
 declare global {
   interface Window {
@@ -40,7 +40,7 @@ function playWorkbook(cells: ModelCells): void {
   const nameOf = (row: number, column: number) => `${String.fromCharCode(65 + column)}${row + 1}`;
   const spilled = (name: string) =>
     Object.entries(cells).find(
-      ([home, cell]) => cell.spill && home !== name && names(cell.spill).flat().includes(name),
+      ([home, cell]) => cell?.spill && home !== name && names(cell.spill).flat().includes(name),
     )?.[0];
   function names(address: string): string[][] {
     const [first, last = first] = address.split(":").map(corner);
@@ -198,7 +198,7 @@ function playWorkbook(cells: ModelCells): void {
   };
   const run = (batch: (given: unknown) => Promise<unknown>) => batch(context);
   // The vendor's library fills this object with its own model; only `run` stays ours.
-  const model = new Proxy({} as Record<PropertyKey, unknown>, {
+  const model = new Proxy({}, {
     get: (object, key) => (key === "run" ? run : object[key]),
     set: (object, key, value) => {
       object[key] = value;

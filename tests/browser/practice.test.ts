@@ -1,0 +1,416 @@
+/** The practice sheet as built and served, in a real browser, by keyboard and mouse. */
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { BUILDING, ROOT, Started } from "../practice/started";
+import { describeInBrowser, launchBrowser } from "./browser";
+
+const SCREENSHOTS = join(ROOT, "dist/screenshots");
+
+/** On a busy machine the page takes its time. */
+const PATIENCE = { timeout: 30_000 };
+
+describeInBrowser("The practice sheet", () => {
+  let started: Started;
+  let browser: Browser;
+  let context: BrowserContext;
+  let complaints: string[];
+
+  beforeAll(async () => {
+    mkdirSync(SCREENSHOTS, { recursive: true });
+    started = await Started.start();
+    browser = await launchBrowser();
+  }, BUILDING);
+
+  afterAll(async () => {
+    await browser.close();
+    await started.stop();
+  });
+
+  beforeEach(async () => {
+    complaints = [];
+    context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+    context.on("page", (page) => {
+      page.on("pageerror", (error) => complaints.push(error.message));
+      page.on("console", (message) => {
+        if (["error", "warning"].includes(message.type())) complaints.push(message.text());
+      });
+      page.on("request", (request) => {
+        const { protocol, hostname } = new URL(request.url());
+        const local = hostname === "localhost" || protocol === "blob:" || protocol === "data:";
+        if (!local) complaints.push(`asked for ${request.url()}`);
+      });
+    });
+  });
+
+  afterEach(async () => {
+    await context.close();
+    expect(complaints).toEqual([]);
+  });
+
+  test("a formula typed in a cell is answered", async () => {
+    const page = await open();
+    await type(page, "J5", '=QUILT.CUTHALFSQUARE("2 1/2")');
+    expect(await cell(page, "J5")).toBe('J5 3.375 =QUILT.CUTHALFSQUARE("2 1/2")');
+    await page.screenshot({ path: join(SCREENSHOTS, "practice.png") });
+  });
+
+  test("the starter plan follows a number that is changed, and can be undone", async () => {
+    const page = await open();
+    expect(await cell(page, "F9")).toMatch(/^F9 6 {2}7\/8 =/);
+    await type(page, "B5", "4 1/2");
+    expect(await cell(page, "F9")).toMatch(/^F9 5 {2}3\/8 =/);
+    await page.keyboard.press("Control+z");
+    await expectCell(page, "F9", /^F9 6 {2}7\/8 =/);
+    await expectCell(page, "B5", /^B5 6$/);
+  });
+
+  test("fractions become numbers as they are typed; text lengths stay text", async () => {
+    const page = await open();
+    await type(page, "J5", "2 1/2", "2½", "3/8", "2 1/2 in", "=J5*2", "=ISTEXT(J8)");
+    expect(await cell(page, "J9")).toBe("J9 5 =J5*2");
+    expect(await cell(page, "J6")).toBe("J6 2 1/2");
+    expect(await cell(page, "J7")).toMatch(/J7 3\/8$/);
+    expect(await cell(page, "J10")).toBe("J10 TRUE =ISTEXT(J8)");
+    await type(page, "K5", "=J6+J7");
+    expect(await cell(page, "K5")).toBe("K5 2.875 =J6+J7");
+  });
+
+  test("a fraction that other programs take for a date is remarked on", async () => {
+    const page = await open();
+    await type(page, "J5", "3/8");
+    await expect(status(page)).resolves.toMatch(/^3\/8 was read as the fraction 0.375; to enter a date/);
+  });
+
+  test("the list of functions appears while typing, whole, and each argument has its help", async () => {
+    const page = await open();
+    await go(page, "J5");
+    await page.keyboard.type("=QUILT.", { delay: 20 });
+    const list = page.locator('ul[data-u-comp="sheets-formula-editor"] li');
+    await list.nth(11).waitFor(PATIENCE);
+    expect(await list.filter({ hasText: "QUILT.STRIPFABRIC" }).count()).toBe(1);
+    expect(await list.first().textContent()).toMatch(/^QUILT\./);
+    await page.keyboard.type("CUTHALFSQ", { delay: 20 });
+    await list.nth(1).waitFor({ state: "detached" });
+    expect(await list.textContent()).toContain("Size to cut the squares for half-square units");
+    await page.screenshot({ path: join(SCREENSHOTS, "practice-list.png") });
+    await page.keyboard.press("Tab");
+    const help = page.locator('[data-u-comp="rect-popup"]').filter({ hasText: "Units from one pair of squares" });
+    await help.waitFor(PATIENCE);
+    await help.getByText("Seam allowance: 1/4 in (usual)").waitFor();
+    await page.screenshot({ path: join(SCREENSHOTS, "practice-help.png") });
+    await page.keyboard.type("3)");
+    await page.keyboard.press("Enter");
+    await expectCell(page, "J5", "J5 3.875 =QUILT.CUTHALFSQUARE(3)");
+  });
+
+  test("a formula typed without a pause is taken as it is, whatever the list shows", async () => {
+    const page = await open();
+    await go(page, "J5");
+    await page.keyboard.type("=QUILT.CUT");
+    await page.locator('ul[data-u-comp="sheets-formula-editor"] li').nth(1).waitFor(PATIENCE);
+    await page.keyboard.type("SQUARE(3)");
+    await page.keyboard.press("Enter");
+    await expectCell(page, "J5", "J5 3.5 =QUILT.CUTSQUARE(3)");
+  });
+
+  test("an error tells its sentence on selection, in the status line and beside the cell", async () => {
+    const page = await open();
+    await type(page, "J5", '=QUILT.CUTSQUARE("x")', "=J5+1");
+    await expectCell(page, "J5", /^J5 #VALUE! finished size: cannot read a length in “x”/);
+    expect(await sentence(page).textContent()).toMatch(/^#VALUE! finished size: cannot read a length/);
+    await page.screenshot({ path: join(SCREENSHOTS, "practice-error.png") });
+    await expectCell(page, "J6", /^J6 #VALUE! From J5: finished size: cannot read a length in “x”/);
+    await go(page, "J9");
+    await sentence(page).waitFor({ state: "detached" });
+  });
+
+  test("an error tells its sentence on hover", async () => {
+    const page = await open();
+    await type(page, "C6", '=QUILT.CUTSQUARE("x")');
+    await go(page, "A1");
+    const { x, y } = await middleOf(page, 2, 5);
+    await page.mouse.move(x - 8, y);
+    await page.mouse.move(x, y);
+    await sentence(page).waitFor(PATIENCE);
+    expect(await sentence(page).textContent()).toMatch(/^#VALUE! finished size: cannot read a length in “x”/);
+    await page.mouse.move(x, y + 200);
+    await sentence(page).waitFor({ state: "detached" });
+  });
+
+  test("a table spills, and says so where it has no room", async () => {
+    const page = await open();
+    await type(page, "J5", "=QUILT.BACKINGPLAN(66,77)");
+    await expectCell(page, "K6", "K6 2");
+    await expectCell(page, "J7", "J7 seams across");
+    await type(page, "K6", "mine");
+    await expectCell(page, "J5", /^J5 #SPILL! The answer is a table and needs room/);
+  });
+
+  test("work survives a reload, a killed tab and a new sheet", async () => {
+    let page = await open();
+    await type(page, "J5", "=QUILT.CUTHALFSQUARE(3)");
+    await kept(page);
+    await page.reload();
+    await ready(page);
+    await expectCell(page, "J5", "J5 3.875 =QUILT.CUTHALFSQUARE(3)");
+    await type(page, "J6", "lost?");
+    await kept(page);
+    const devtools = await context.newCDPSession(page);
+    await devtools.send("Page.crash").catch(() => undefined);
+    page = await context.newPage();
+    await page.goto(started.address);
+    await ready(page);
+    if (await page.getByRole("button", { name: "Work on it here" }).isVisible()) {
+      await page.getByRole("button", { name: "Work on it here" }).click();
+    }
+    await expectCell(page, "J6", "J6 lost?");
+    await page.getByRole("button", { name: "New" }).click();
+    await expect(page.getByLabel("Name of this sheet").inputValue()).resolves.toBe("New sheet");
+    await type(page, "A1", "=1+1");
+    await kept(page);
+    await page.getByRole("button", { name: "Sheets…" }).click();
+    await page.screenshot({ path: join(SCREENSHOTS, "practice-sheets.png") });
+    await page.getByRole("dialog").getByRole("button", { name: "Throw quilt for a two-evening class" }).first().click();
+    await expectCell(page, "J6", "J6 lost?");
+  });
+
+  test("two workbooks with the same formulas are never worked out with each other's numbers", async () => {
+    const page = await open();
+    await type(page, "B5", "4");
+    await kept(page);
+    await page.getByRole("button", { name: "Sheets…" }).click();
+    await page.getByRole("button", { name: "Throw quilt plan" }).click();
+    await expectCell(page, "F5", /^F5 60 =/);
+    await type(page, "B6", "9");
+    await expectCell(page, "F5", /^F5 66 =/);
+    expect(await cell(page, "F9")).toMatch(/^F9 6 {2}7\/8 =/);
+  });
+
+  test("a sheet is saved as .xlsx and opened again", async () => {
+    const page = await open();
+    await type(page, "J5", "=QUILT.CUTHALFSQUARE(3)");
+    await type(page, "B5", "5");
+    await expectCell(page, "F9", /^F9 5 {2}7\/8 =/);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save as .xlsx" }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe("Throw quilt for a two-evening class.xlsx");
+    const file = join(SCREENSHOTS, "opened again.xlsx");
+    await download.saveAs(file);
+    await page.locator("#file").setInputFiles(file);
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#name")?.value === "opened again");
+    await expectCell(page, "J5", "J5 3.875 =QUILT.CUTHALFSQUARE(3)");
+    await expectCell(page, "F9", /^F9 5 {2}7\/8 =/);
+    await kept(page);
+    await page.screenshot({ path: join(SCREENSHOTS, "practice-opened.png") });
+  });
+
+  test("a file that cannot be opened is named with the reason, and nothing is lost", async () => {
+    const page = await open();
+    await type(page, "J5", "still here");
+    const file = join(SCREENSHOTS, "no workbook.xlsx");
+    writeFileSync(file, "quilt, size");
+    await page.locator("#file").setInputFiles(file);
+    await expect(page.getByRole("alert").textContent(PATIENCE)).resolves.toMatch(
+      /^no workbook.xlsx: this is no .xlsx file/,
+    );
+    await expectCell(page, "J5", "J5 still here");
+  });
+
+  test("a second tab waits for the first one, and takes the sheet over with its last change", async () => {
+    const first = await open();
+    await kept(first);
+    const second = await open();
+    expect(await second.getByRole("alert").textContent()).toMatch(/open in another tab/);
+    await type(first, "J5", "the last change");
+    await second.bringToFront();
+    await second.getByRole("button", { name: "Work on it here" }).click();
+    await first.getByRole("alert").getByText("open in another tab").waitFor(PATIENCE);
+    await expectCell(second, "J5", "J5 the last change");
+    await type(second, "J6", "from the second");
+    await kept(second);
+    await second.close();
+    await first.bringToFront();
+    await first.getByRole("button", { name: "Work on it here" }).click();
+    await expectCell(first, "J6", "J6 from the second");
+  });
+
+  test("where the browser has no room, the page says so, offers a file and lets nothing go", async () => {
+    const page = await context.newPage();
+    await page.addInitScript(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException("no room", "QuotaExceededError");
+      };
+    });
+    await page.goto(started.address);
+    await ready(page);
+    await type(page, "J5", "mine");
+    const alert = page.getByRole("alert");
+    await alert.getByText("no room left to keep this sheet").waitFor(PATIENCE);
+    await page.getByRole("button", { name: "New" }).click();
+    await alert.getByText("not kept and would be lost").waitFor(PATIENCE);
+    await expectCell(page, "J5", "J5 mine");
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      alert.getByRole("button", { name: "Save as .xlsx", exact: true }).click(),
+    ]);
+    expect(download.suggestedFilename()).toMatch(/\.xlsx$/);
+  });
+
+  test("a sheet kept by a newer version, or one that is broken, stays as it is", async () => {
+    const page = await open();
+    await kept(page);
+    const id = await page.evaluate(() => sessionStorage.getItem("piecewise sheet"));
+    for (const change of [{ format: 99 }, { workbook: null, format: 1 }]) {
+      await page.evaluate(
+        ([key, changes]) =>
+          new Promise<void>((resolve) => {
+            sessionStorage.setItem("piecewise sheet", key!);
+            indexedDB.open("piecewise").onsuccess = ({ target }) => {
+              const sheets = (target as IDBOpenDBRequest).result
+                .transaction("sheets", "readwrite")
+                .objectStore("sheets");
+              sheets.get(key!).onsuccess = (event) => {
+                const sheet = (event.target as IDBRequest<object>).result;
+                sheets.put({ ...sheet, ...changes }).onsuccess = () => {
+                  resolve();
+                };
+              };
+            };
+          }),
+        [id, change] as const,
+      );
+      await page.evaluate((key) => {
+        addEventListener("pagehide", () => {
+          sessionStorage.setItem("piecewise sheet", key!);
+        });
+      }, id);
+      await page.reload();
+      await ready(page);
+      await expect(page.getByRole("alert").textContent(PATIENCE)).resolves.toMatch(/stays (kept )?as it is/);
+      const stored = await page.evaluate(
+        (key) =>
+          new Promise((resolve) => {
+            indexedDB.open("piecewise").onsuccess = ({ target }) => {
+              const { result } = target as IDBOpenDBRequest;
+              result.transaction("sheets").objectStore("sheets").get(key!).onsuccess = (event) => {
+                resolve((event.target as IDBRequest<unknown>).result);
+              };
+            };
+          }),
+        id,
+      );
+      expect(stored).toMatchObject(change);
+    }
+    complaints = complaints.filter((complaint) => !complaint.includes("null"));
+  });
+
+  test("everything can be done with the keyboard alone", async () => {
+    const page = await open();
+    await page.keyboard.press("Tab");
+    for (let presses = 0; presses < 40; presses++) {
+      const id = await page.evaluate(() => document.activeElement?.id);
+      if (id === "new") break;
+      await page.keyboard.press("Tab");
+    }
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("new");
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#name")?.value === "New sheet");
+    await ready(page);
+    await page.keyboard.type("=QUILT.CUTSQUARE(3)");
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("ArrowUp");
+    await page.waitForFunction(() => document.querySelector("#status")?.textContent === "A1 3.5 =QUILT.CUTSQUARE(3)");
+  });
+
+  test("at 200 % the page is whole", async () => {
+    const page = await open({ width: 640, height: 400 });
+    for (const name of ["Sheets…", "New", "Open file…", "Save as .xlsx"]) {
+      const box = await page.getByRole("button", { name, exact: true }).boundingBox();
+      expect(box && box.x >= 0 && box.x + box.width <= 640).toBe(true);
+    }
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(640);
+    expect((await page.locator("#grid canvas").first().boundingBox())!.height).toBeGreaterThan(100);
+    await page.screenshot({ path: join(SCREENSHOTS, "practice-200.png") });
+  });
+
+  async function open(viewport?: { width: number; height: number }): Promise<Page> {
+    const page = await context.newPage();
+    if (viewport) await page.setViewportSize(viewport);
+    await page.goto(started.address);
+    await ready(page);
+    return page;
+  }
+});
+
+/** Waits until the grid answers. */
+async function ready(page: Page): Promise<void> {
+  await page.waitForFunction(() => document.querySelector("#status b"), undefined, PATIENCE);
+}
+
+/** Waits until all is kept. */
+async function kept(page: Page): Promise<void> {
+  await page.waitForTimeout(500);
+  await page.locator("#kept").getByText("Kept in this browser").waitFor(PATIENCE);
+}
+
+/** Selects a cell by its name. */
+async function go(page: Page, name: string): Promise<void> {
+  const field = page.locator('[data-u-comp="defined-name"] input');
+  await field.click({ delay: 80 });
+  await page.keyboard.press("Control+a");
+  await page.keyboard.type(name);
+  await page.keyboard.press("Enter");
+  await page.locator("#status b").getByText(name, { exact: true }).waitFor(PATIENCE);
+}
+
+/** Types into a cell, and the ones below it. */
+async function type(page: Page, first: string, ...contents: string[]): Promise<void> {
+  await go(page, first);
+  for (const content of contents) {
+    await page.keyboard.type(content, { delay: 5 });
+    await page.waitForTimeout(30);
+    await page.keyboard.press("Enter");
+    await page.waitForTimeout(100);
+  }
+}
+
+async function status(page: Page): Promise<string> {
+  return (await page.getByRole("status").textContent()) ?? "";
+}
+
+/** What the status line says of a cell. */
+async function cell(page: Page, name: string): Promise<string> {
+  await page.waitForTimeout(300);
+  await go(page, name);
+  await page.waitForTimeout(300);
+  return status(page);
+}
+
+/** Waits until a cell says this; it may still be worked out. */
+async function expectCell(page: Page, name: string, says: string | RegExp): Promise<void> {
+  const deadline = Date.now() + PATIENCE.timeout;
+  let said = await cell(page, name);
+  while (Date.now() < deadline && !(typeof says === "string" ? said === says : says.test(said)))
+    said = await cell(page, name);
+  if (typeof says === "string") expect(said).toBe(says);
+  else expect(said).toMatch(says);
+}
+
+function sentence(page: Page) {
+  return page.locator(".error-sentence");
+}
+
+/** The middle of a cell of the starter plan, on the page. */
+async function middleOf(page: Page, column: number, row: number): Promise<{ x: number; y: number }> {
+  const box = (await page.locator("#grid canvas").first().boundingBox())!;
+  const widths = [46, 215, 76, 54];
+  const heights = [20, 34, 22, 22, 22, 22, 22];
+  const sum = (sizes: number[]) => sizes.reduce((total, size) => total + size, 0);
+  return {
+    x: box.x + sum(widths.slice(0, column + 1)) + widths[column + 1] / 2,
+    y: box.y + sum(heights.slice(0, row + 1)) + heights[row + 1] / 2,
+  };
+}
