@@ -1,10 +1,11 @@
 import { countRow, countsOf, CountLimits, narrowCounts, noLimits, stripsByLevel } from "./counts";
 import { dive } from "./dive";
 import { packInto } from "./leaf";
-import { CountRow, Master } from "./master";
+import { Master } from "./master";
 import { Relaxed } from "./relaxation";
 import { dualWorth, roundSolution } from "./rounded";
 import { Goal, Search } from "./search";
+import { CountRow } from "./rows";
 
 /** Counts nearer to a whole number than this are whole. */
 const WHOLE = 1e-5;

@@ -1,6 +1,7 @@
-import { CountRow, Master } from "./master";
+import { Master } from "./master";
 import { Model } from "./model";
 import { Goal, Search } from "./search";
+import { CountRow } from "./rows";
 
 /**
  * How many strips of which height: the numbers that branching works on.

@@ -43,13 +43,13 @@ export function dive(search: Search, goal: Goal, start: Master, noise: number): 
     const cutoff = goal.cutoff() - cost;
     if (cutoff <= 0) return;
     const { ending } = search.relax(master, goal, cutoff);
-    if (ending !== "solved" || master.value > cutoff - 1 + FRACTION) break;
+    if (ending !== "solved" || master.value > cutoff - goal.step + FRACTION) break;
   }
   const values = dualWorth(search, master);
   const rest = fillStrips(search, remaining, {
     valuesAt: () => values,
     cost: goal.cost,
-    limit: goal.reached() - cost,
+    limit: goal.reached() - goal.step - cost + FRACTION,
     lowestOnly: goal.lowestOnly,
     atLeast: goal.floor,
   });

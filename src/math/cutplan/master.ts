@@ -1,13 +1,7 @@
 import { Column } from "./model";
 import { Pool } from "./pool";
+import { CountRow, reducedLevelCosts } from "./rows";
 import { Work } from "./work";
-
-/** A condition on the strips cut: the sum of `weight` of their levels is at least / at most `bound`. */
-export interface CountRow {
-  readonly weight: Float64Array;
-  readonly bound: number;
-  readonly sense: "at least" | "at most";
-}
 
 /** Reduced costs and pivots below this are binary dust. */
 const DUST = 1e-9;
@@ -351,20 +345,4 @@ export class Master {
     if (entering >= 0) inBasis[entering] = 1;
     basis[leaving] = entering;
   }
-}
-
-/** Cost of an empty strip of each level, after what the count rows pay or charge for it. */
-export function reducedLevelCosts(
-  cost: Float64Array,
-  rows: readonly CountRow[],
-  duals: Float64Array,
-  firstRow: number,
-): Float64Array {
-  const reduced = cost.slice();
-  for (let r = 0; r < rows.length; r++) {
-    const dual = duals[firstRow + r];
-    if (dual === 0) continue;
-    for (let level = 0; level < reduced.length; level++) reduced[level] -= dual * rows[r].weight[level];
-  }
-  return reduced;
 }

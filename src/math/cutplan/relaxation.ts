@@ -1,7 +1,8 @@
-import { Master, reducedLevelCosts } from "./master";
+import { Master } from "./master";
 import { Pool } from "./pool";
 import { Column } from "./model";
 import { Work } from "./work";
+import { reducedLevelCosts } from "./rows";
 
 /** Columns must save at least this much to be worth adding. */
 const WORTH_ADDING = 1e-7;

@@ -5,22 +5,18 @@ import { Goal, Search } from "./search";
 /** How much worse a repaired plan may get at first, as a share of the cost of an average strip. */
 const FIRST_PATIENCE = 0.016;
 
+/** Rounds of repair in all, and without a better plan. */
+const ROUNDS = 2000;
+const IDLE_ROUNDS = 250;
+
 /**
  * Improves the best plan by taking a few strips apart and cutting their patches anew, again and again. Slightly worse
  * plans are let pass at first, ever fewer later, so that the search does not stop at the first dead end.
  *
  * @param worth what a patch of each kind is worth
  * @param enough a plan of this cost ends the search
- * @param idle rounds without a better plan that end the search
  */
-export function repairPlan(
-  search: Search,
-  goal: Goal,
-  worth: Float64Array,
-  enough: number,
-  rounds: number,
-  idle: number,
-): void {
+export function repairPlan(search: Search, goal: Goal, worth: Float64Array, enough: number): void {
   const { model, random, work } = search;
   const strips: Column[] = search.best.layers.flatMap(({ column, times }) => Array<Column>(times).fill(column));
   const costOf = (columns: readonly Column[]) => columns.reduce((sum, column) => sum + goal.cost[column.level], 0);
@@ -32,7 +28,7 @@ export function repairPlan(
   const patience = (FIRST_PATIENCE * cost) / Math.max(8, strips.length);
   const remaining = new Int32Array(model.kindCount);
   const values = new Float64Array(model.kindCount);
-  for (let round = 0; round < rounds && sinceBetter < idle && goal.reached() > enough && !work.spent; round++) {
+  for (let round = 0; round < ROUNDS && sinceBetter < IDLE_ROUNDS && goal.reached() > enough && !work.spent; round++) {
     sinceBetter++;
     const picked = pickStrips(model, strips, random);
     const old = picked.map((index) => strips[index]);
@@ -43,7 +39,7 @@ export function repairPlan(
     for (let kind = 0; kind < values.length; kind++) values[kind] = source[kind] * (1 + (random() - 0.5) * noise);
 
     const oldCost = costOf(old);
-    const allowed = oldCost - Math.log(random() + 1e-9) * patience * (1 - round / rounds);
+    const allowed = oldCost - Math.log(random() + 1e-9) * patience * (1 - round / ROUNDS);
     const layers = fillStrips(search, remaining, {
       valuesAt: () => values,
       cost: goal.cost,

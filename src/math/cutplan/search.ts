@@ -1,9 +1,10 @@
-import { CountRow, Master } from "./master";
+import { Master } from "./master";
 import { clipped, Column, columnKey, Layer, lowered, Model } from "./model";
 import { Pool } from "./pool";
 import { Pricing } from "./pricing";
 import { Relaxed, relax } from "./relaxation";
 import { randomSource, Work } from "./work";
+import { CountRow } from "./rows";
 
 /** A whole plan: every patch once. */
 export interface Plan {

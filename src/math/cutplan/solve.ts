@@ -35,6 +35,10 @@ const LENGTH_SHARE = 0.9;
 const TIDYING = 2e6;
 /** Share of the budget for the length itself, where it is only the amount to buy that counts. */
 const FIRST_SHARE = 0.15;
+/** Plans made from the first fractional solution. */
+const ROUNDINGS = 12;
+/** Of the budget for a goal: the share for repairing the first plans. */
+const REPAIR_SHARE = 0.08;
 /** Of the budget for the length: the share for planning parts anew, once branching has done what it can. */
 const REPLAN_SHARE = 0.35;
 
@@ -45,7 +49,7 @@ export function solve(model: Model, { budget, settledFrom, seed = 12345 }: Solve
   startSearch(search);
   const length = (settled: (length: number) => number, steps: number, bound: number) =>
     work.within(steps, () => minimize(search, lengthGoal(search, settled), bound));
-  let lengthBound = length((own) => own, budget * (settledFrom ? FIRST_SHARE : LENGTH_SHARE), areaBound(model));
+  let lengthBound = length(ownLength, budget * (settledFrom ? FIRST_SHARE : LENGTH_SHARE), areaBound(model));
   if (settledFrom && lengthBound < settledFrom(search.best.length)) {
     lengthBound = length(settledFrom, budget * LENGTH_SHARE - work.done, lengthBound);
   }
@@ -92,11 +96,14 @@ function lengthGoal(search: Search, settledFrom: (length: number) => number): Go
 function stripGoal(search: Search): Goal {
   const { model } = search;
   const { length } = search.best;
+  // A shorter plan that turns up may have more strips; the search has then already passed over plans of fewer.
+  let fewest = search.best.strips;
+  const reached = () => (fewest = Math.min(fewest, search.best.strips));
   return {
     cost: new Float64Array(model.levelCount).fill(1),
     rows: [{ weight: Float64Array.from(model.heights), bound: length, sense: "at most" }],
-    reached: () => search.best.strips,
-    cutoff: () => search.best.strips,
+    reached,
+    cutoff: reached,
     step: 1,
     roundUp: (bound) => Math.max(0, Math.ceil(bound - 1e-6)),
     lowestOnly: true,
@@ -120,7 +127,10 @@ function totalsOf(heights: readonly number[], step: number, longest: number): (b
   };
 }
 
-/** Improves the best plan for one goal, and returns a bound: no plan costs less (up to the cutoff). */
+/**
+ * Improves the best plan for one goal, and returns a bound: no plan costs less. Bounds found on the way only speak of
+ * plans below the cutoff, so it is never above the cutoff, except where the known bound is.
+ */
 function minimize(search: Search, goal: Goal, knownBound: number): number {
   const { work } = search;
   const { root, bound: rootBound, solved } = improve(search, goal, knownBound);
@@ -131,15 +141,19 @@ function minimize(search: Search, goal: Goal, knownBound: number): number {
     bound = work.within(work.left * share, () => branchOnCounts(search, goal, root, rootBound));
   }
   if (solved && !settled() && goal.floor) {
-    replanParts(search, goal, goal.floor, bound, (part) => {
-      improve(
-        part,
-        lengthGoal(part, (length) => length),
-        0,
-      );
-    });
+    replanParts(search, goal, goal.floor, bound, improvePart);
   }
-  return Math.min(bound, goal.reached());
+  return Math.max(goal.roundUp(knownBound), Math.min(bound, goal.cutoff()));
+}
+
+/** Improves a part of a plan as far as it goes without branching. */
+function improvePart(part: Search): void {
+  improve(part, lengthGoal(part, ownLength), 0);
+}
+
+/** Every shorter plan is better. */
+function ownLength(length: number): number {
+  return length;
 }
 
 /** The root: solves the linear program without branching, and makes whole plans from it. */
@@ -154,11 +168,12 @@ function improve(search: Search, goal: Goal, knownBound: number): { root: Master
   if (!solved || settled()) return { root, bound, solved };
   const worth = dualWorth(search, root);
   if (goal.rows.length === 0) goal.floor = worth;
-  roundSolution(search, goal, root, 12, bound);
-  if (!settled())
-    work.within(work.left * 0.08, () => {
-      repairPlan(search, goal, worth, bound, 2000, 250);
+  roundSolution(search, goal, root, ROUNDINGS, bound);
+  if (!settled()) {
+    work.within(work.left * REPAIR_SHARE, () => {
+      repairPlan(search, goal, worth, bound);
     });
+  }
   if (!settled()) dive(search, goal, root, 0);
   return { root, bound, solved };
 }
