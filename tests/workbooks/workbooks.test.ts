@@ -119,6 +119,29 @@ describe.each(names)("%s", (name) => {
   });
 });
 
+test.each(names)("%s works in centimeters, and text lengths in inches stay inches", async (name) => {
+  const { book } = await written(name);
+  const [sheet, cell] = book.units.replaceAll("$", "").split("!");
+  const metric = mapInputs(book, (entry, name) => {
+    if (name === sheet && entry.cell === cell) return "cm";
+    if (entry.format === "length" && typeof entry.content === "number") return `${entry.content} in`;
+    // An eighth of a yard is no step of a meter.
+    return entry.format === "amount" && entry.content === 0.125 ? 0.1 : entry.content;
+  });
+  expect(errors(await evaluateBook(metric))).toEqual([]);
+});
+
+test("the quilt planner measures the same quilt in centimeters", async () => {
+  const { book, worked } = await written("quilt-planner");
+  const metric = mapInputs(book, (entry, sheet) => {
+    if (sheet === "Design" && entry.cell === "B6") return "cm";
+    return entry.format === "length" && typeof entry.content === "number" ? `${entry.content} in` : entry.content;
+  });
+  const { H6, I6 } = (await evaluateBook(metric)).Design.values as Record<string, number>;
+  expect(H6).toBeCloseTo((worked.Design.values.H6 as number) * 2.54, 6);
+  expect(I6).toBeCloseTo((worked.Design.values.I6 as number) * 2.54, 6);
+});
+
 test("a wider border asks for more of its fabric, and for a larger backing", async () => {
   const { book, worked } = await written("quilt-planner");
   const wider = await evaluateBook(withInput(book, "Design", "B16", 9));
