@@ -15,8 +15,8 @@ export const CODES = { notAvailable: 1, thrown: 2, rejected: 3, invalidValue: 7 
 export type Call = readonly [id: string, cells: readonly unknown[]];
 
 export interface VendorRuntime {
-  /** Runs a script, as the page would. */
-  run: (script: string) => void;
+  /** Runs a script, as the page would, and gives its last value. */
+  run: (script: string) => unknown;
   /** Sends all calls in one batch. The runtime converts no argument: cells left out must be null. */
   call: (calls: readonly Call[]) => Promise<Outcome[]>;
   /** The names that scripts have associated so far. */
@@ -77,7 +77,7 @@ export function loadVendorRuntime(): VendorRuntime {
   }
 
   const page = pageWith(bridge);
-  const run = (script: string): void => void vm.runInContext(script, page);
+  const run = (script: string): unknown => vm.runInContext(script, page);
   const folder = join(require.resolve("@microsoft/office-js/package.json"), "..", "dist");
   run(readFileSync(join(folder, "custom-functions-runtime.js"), "utf8"));
 
