@@ -125,7 +125,11 @@ export function pictureView(picture: Picture, sheet: Sheet, tell: Tell): HTMLEle
   return folded(
     "Picture",
     true,
-    element("img", { className: "picture", src: pictureAddress(picture), alt: picture.description }),
+    element(
+      "div",
+      { className: "wide", tabIndex: 0, attributes: { role: "region", "aria-label": picture.title } },
+      imageOf(picture),
+    ),
     element(
       "p",
       { className: "buttons" },
@@ -137,6 +141,16 @@ export function pictureView(picture: Picture, sheet: Sheet, tell: Tell): HTMLEle
     ),
     cannot === undefined ? undefined : element("p", { className: "quiet" }, cannot),
   );
+}
+
+/** Below this part of its size a picture's words cannot be read: then it scrolls. */
+const LEAST_SCALE = 0.7;
+
+function imageOf(picture: Picture): HTMLImageElement {
+  const image = element("img", { className: "picture", src: pictureAddress(picture), alt: picture.description });
+  const width = Number(/ width="(\d+)"/.exec(picture.svg)?.[1] ?? 0);
+  image.style.width = `max(min(100%, ${width}px), ${LEAST_SCALE * width}px)`;
+  return image;
 }
 
 /** Runs what a button does; a failure becomes a sentence. */

@@ -1,4 +1,5 @@
 /** The add-in's pane: beside the open workbook, or by itself in a browser, where it only reckons. */
+import { standInForHost } from "../../functions/standIn";
 import type { Family } from "./catalogue";
 import { element } from "./element";
 import { Pane } from "./pane";
@@ -16,8 +17,10 @@ void open().catch((thrown: unknown) => {
 async function open(): Promise<void> {
   const [{ host }, response] = await Promise.all([Office.onReady(), fetch("catalogue.json")]);
   const families = (await response.json()) as Family[];
-  // Outside a spreadsheet the host is null, whatever its type says.
-  const sheet: Sheet = host === Office.HostType.Excel ? new WorkbookSheet() : new NoSheet();
+  // Outside a spreadsheet the host is null, whatever its type says, and nobody shows the errors of a function.
+  const isBeside = host === Office.HostType.Excel;
+  if (!isBeside) standInForHost();
+  const sheet: Sheet = isBeside ? new WorkbookSheet() : new NoSheet();
   // The copy reads and writes whole files, which few visits need.
   const copyForClass = async () => {
     const { copyForClass: copy } = await import(/* webpackChunkName: "classCopy" */ "./classCopy");

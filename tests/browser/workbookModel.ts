@@ -198,13 +198,16 @@ function playWorkbook(cells: ModelCells): void {
   };
   const run = (batch: (given: unknown) => Promise<unknown>) => batch(context);
   // The vendor's library fills this object with its own model; only `run` stays ours.
-  const model = new Proxy({}, {
-    get: (object, key) => (key === "run" ? run : object[key]),
-    set: (object, key, value) => {
-      object[key] = value;
-      return true;
+  const model = new Proxy<Record<PropertyKey, unknown>>(
+    {},
+    {
+      get: (object, key) => (key === "run" ? run : object[key]),
+      set: (object, key, value) => {
+        object[key] = value;
+        return true;
+      },
     },
-  });
+  );
   Object.defineProperty(window, "Excel", { get: () => model, set: () => undefined });
   window.model = {
     cells,
