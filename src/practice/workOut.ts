@@ -1,9 +1,13 @@
 /** Works out formulas for a class copy: the file is opened in an engine of its own, without a page. */
-import "@univerjs/sheets/facade";
-import "@univerjs/engine-formula/facade";
-import "@univerjs/sheets-formula/facade";
-import { LocaleType, LogLevel, type Nullable, Univer, UniverInstanceType } from "@univerjs/core";
-import { FUniver } from "@univerjs/core/facade";
+import {
+  type IWorkbookData,
+  LocaleType,
+  LogLevel,
+  type Nullable,
+  Univer,
+  UniverInstanceType,
+  type Workbook,
+} from "@univerjs/core";
 import {
   ArrayValueObject,
   type BaseValueObject,
@@ -12,7 +16,7 @@ import {
   UniverFormulaEnginePlugin,
 } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
-import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { CalculationMode, FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { Problem } from "../math/problem";
 import type { Answer, Value, WorkOut } from "../workbooks/classCopy";
 import { cellPlace } from "./address";
@@ -41,17 +45,15 @@ export function workOutIn(bytes: Uint8Array): WorkOut {
       univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions });
       univer.registerPlugin(UniverSheetsPlugin);
       univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
-      const api = FUniver.newAPI(univer);
-      const workbook = univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...read.workbook, id: freshId() });
-      keepTexts(univer.__getInjector());
-      await api.getFormula().onCalculationResultApplied(PATIENCE);
-      const calculator = new Calculator(univer.__getInjector());
-      const sheetIds = new Map(
-        api
-          .getActiveWorkbook()!
-          .getSheets()
-          .map((sheet) => [sheet.getSheetName(), sheet.getSheetId()]),
-      );
+      const injector = univer.__getInjector();
+      const workbook = univer.createUnit<Partial<IWorkbookData>, Workbook>(UniverInstanceType.UNIVER_SHEET, {
+        ...read.workbook,
+        id: freshId(),
+      });
+      keepTexts(injector);
+      await injector.get(FormulaCalculationSessionService).waitForLatestApplied(PATIENCE);
+      const calculator = new Calculator(injector);
+      const sheetIds = new Map(workbook.getSheets().map((sheet) => [sheet.getName(), sheet.getSheetId()]));
       const unitId = workbook.getUnitId();
       const values = await calculator.calculateAll(
         asked.map(({ sheet, cell, formula }) => ({
