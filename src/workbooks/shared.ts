@@ -57,3 +57,17 @@ export function tickColumn(column: string, first: number, last: number, beside: 
     }),
   ];
 }
+
+/** Of one yard (meter), in inches (centimeters). */
+export function yard(units: string): string {
+  return `IF(${units}="cm",100,36)`;
+}
+
+/**
+ * An amount of fabric in a cell, as a number in yards (meters): a number, or text such as "1 7/8" or "27 in". Numbers are
+ * not written out as text on the way, which in some countries would give them a decimal comma.
+ */
+export function amountIn(cell: string, units: string): string {
+  const typed = `IFERROR(QUILT.LENGTH(${cell}&IF(${units}="cm"," m"," yd"),${units}),QUILT.LENGTH(${cell},${units}))`;
+  return `IF(ISNUMBER(${cell}),${cell},${typed}/${yard(units)})`;
+}

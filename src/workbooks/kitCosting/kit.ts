@@ -1,10 +1,10 @@
 /** The sheet Kit: what a kit costs, what to ask for it, and how many bolts to order. */
 import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { blank, input, inUnits, shopUnit, UNITS } from "../shared";
+import { amountIn, blank, input, inUnits, shopUnit, UNITS, yard } from "../shared";
 import { FIRST, GENEROSITY, LAST, q, ROWS, U } from "./cells";
 
 /** The generosity of a cut, in the unit of fabric. */
-const generous = `${q("LENGTH", { length: GENEROSITY })}/IF(${U}="cm",100,36)`;
+const generous = `${q("LENGTH", { length: GENEROSITY })}/${yard(U)}`;
 
 /** What, letter, in a kit, cost of one, length of a bolt. */
 const FABRICS: [string, string, number, number, number][] = [
@@ -150,9 +150,9 @@ export function kit(): Sheet {
 }
 
 /** An amount of fabric, however it was typed, as a number in the unit of fabric. */
-const amountOf = (row: number) => q("KITCOST", { amounts: `$C$${row}`, prices: 1 });
+const amountOf = (row: number) => amountIn(`$C$${row}`, U);
 
-const boltOf = (row: number) => q("KITCOST", { amounts: `$E$${row}`, prices: 1 });
+const boltOf = (row: number) => amountIn(`$E$${row}`, U);
 
 function answer(row: number, label: string, content: string, style: Entry["style"] = "answer"): Entry[] {
   return [

@@ -1,4 +1,5 @@
 /** Rules for sizes of the quilt, borders, backing and binding. */
+import { amountIn, yard } from "../shared";
 import { enough, lengthOf, q, type Rule, sameSize, SEAM, SQUARING, STEP, U, WIDTH, WRONG } from "./rules";
 
 const EDGES = ["none", "sashed"];
@@ -142,7 +143,7 @@ export const finishingRules: readonly Rule[] = [
     answerFormat: "length",
     examples: [["Cover, fabric A", 3.375, undefined, undefined, undefined, undefined, 121.5]],
     needs: ["B", "G"],
-    answer: (cell) => lengthOf(`${cell("B")}&IF(${U}="cm"," m"," yd")`),
+    answer: (cell) => `${amountIn(cell("B"), U)}*${yard(U)}`,
     verdict: (cell) => sameSize(cell("G"), cell("I")),
   },
 ];
@@ -165,7 +166,7 @@ function borderLengths(cell: (column: string) => string): string {
 }
 
 function amountVerdict(cell: (column: string) => string): string {
-  const claimed = q("KITCOST", { amounts: cell("G"), prices: 1 });
+  const claimed = amountIn(cell("G"), U);
   return (
     `IF(${claimed}<${cell("I")}-0.001,"${WRONG}short by "&${q("FABRICTEXT", { amount: `${cell("I")}-${claimed}` })},` +
     `IF(${claimed}<${cell("I")}+0.001,"OK, with nothing to spare","OK, "&${q("FABRICTEXT", { amount: `${claimed}-${cell("I")}` })}&" to spare"))`

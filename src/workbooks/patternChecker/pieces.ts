@@ -1,4 +1,5 @@
 /** Rules for patches, units and strips. */
+import { yard } from "../shared";
 import { atMost, enough, lengthOf, lengthText, q, type Rule, sameSize, SEAM, SQUARING, U, WIDTH, WRONG } from "./rules";
 
 const UNITS_MADE = ["half square", "half square four", "half square eight", "hourglass", "geese", "tube"];
@@ -129,7 +130,7 @@ export const pieceRules: readonly Rule[] = [
     needs: ["B", "C", "D", "E", "G"],
     answer: (cell) =>
       q("PIECESFROM", {
-        fabric: `${lengthOf(cell("C"))}&" "&${U}`,
+        fabric: `${lengthOf(cell("C"))}/${yard(U)}`,
         width: cell("D"),
         height: cell("E"),
         fabricWidth: cell("B"),
