@@ -6,7 +6,7 @@ import { join } from "node:path";
 
 const ROOT = join(__dirname, "../..");
 const BUILT = join(ROOT, "dist/addin");
-const SOURCES = ["functions", "src/math", "src/pane", "manifest", "scripts/webpack"];
+const SOURCES = ["functions", "src/math", "src/pane", "src/pictures", "src/workbooks", "manifest", "scripts/webpack"];
 
 /** The folder of the built add-in. */
 export function builtAddin(): string {
