@@ -88,7 +88,7 @@ function block(): Sheet {
   ];
   return {
     name: "Block",
-    widths: [27, 10, 11, 8, 12, 20, 20, 20, 20],
+    widths: [27, 10, 11, 8, 12, 26, 18, 18, 18],
     entries,
     frozen: { rows: 2 },
     print: "one page",

@@ -1,4 +1,5 @@
 /** The planning workbooks: a real plan each, to be changed into one's own. */
+import { blockDesigner } from "./blockDesigner";
 import type { Book } from "./book";
 import { classPlanner } from "./classPlanner";
 import { kitCosting } from "./kitCosting";
@@ -13,4 +14,10 @@ export interface PlanningWorkbook {
   build: () => Book;
 }
 
-export const workbooks: readonly PlanningWorkbook[] = [quiltPlanner, kitCosting, classPlanner, patternChecker];
+export const workbooks: readonly PlanningWorkbook[] = [
+  quiltPlanner,
+  kitCosting,
+  classPlanner,
+  patternChecker,
+  blockDesigner,
+];
