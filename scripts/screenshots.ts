@@ -18,9 +18,11 @@ const PATIENCE = { timeout: 60_000 };
 const PANE_ADDRESS = "https://localhost:3000";
 const TYPES: Record<string, string> = { html: "text/html", js: "text/javascript", css: "text/css" };
 
-async function take(page: Page, name: string): Promise<void> {
+type Clip = NonNullable<Parameters<Page["screenshot"]>[0]>["clip"];
+
+async function take(page: Page, name: string, clip?: Clip): Promise<void> {
   const path = join(PICTURES, `${name}.png`);
-  await page.screenshot({ path });
+  await page.screenshot({ path, clip });
   const { size } = statSync(path);
   console.log(`${relative(ROOT, path)}: ${(size / 1024).toFixed(0)} KB`);
   if (size > LARGEST) throw new Error(`${name}.png is larger than ${LARGEST / 1024} KB.`);
@@ -36,10 +38,12 @@ async function practiceSheet(browser: Browser): Promise<void> {
     await go(page, "F9");
     await page.waitForTimeout(1000);
     await take(page, "practice-sheet");
-    await go(page, "H6");
+    // Wide enough for the list below the cell.
+    await page.setViewportSize({ width: 1180, height: 720 });
+    await go(page, "J5");
     await page.keyboard.type("=QUILT.CUT", { delay: 30 });
     await page.waitForTimeout(1000);
-    await take(page, "list-while-typing");
+    await take(page, "list-while-typing", { x: 180, y: 84, width: 900, height: 572 });
     await page.close();
   } finally {
     await started.stop();
