@@ -120,7 +120,7 @@ export function planSpare(plan: Plan, amount: Inches): Inches {
 const USUAL_STEP: Readonly<Record<System, Inches>> = { in: toInches(1 / 8, "yd"), cm: toInches(0.1, "m") };
 
 /** Work that is spent on proving the length itself, before settling for the amount to buy. */
-const LENGTH_BUDGET = 20e6;
+const LENGTH_BUDGET = 6e6;
 
 /** Proves the least length where that is soon done; else goes on until no plan would buy less in the shop's step. */
 function planUntilSettled(list: CutList, cloth: Cloth, buyingStep: number): CutPlan {
