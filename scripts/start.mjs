@@ -18,25 +18,28 @@ try {
   ensureInstalled();
   ensureBuilt(PRACTICE_SHEET);
   const server = await serve({ folder: join(ROOT, "dist"), port: USUAL_PORT, start: "/practice/" });
-  console.log(`
-The practice sheet is ready:
-
-    ${server.address}
-
-Click any empty cell and type, with the = sign:
-
-    =QUILT.CUTHALFSQUARE(3)
-
-Only this computer can see the page. Press Ctrl+C here to stop.`);
-  if (!server.usualPort) {
-    console.log(`
-Port ${USUAL_PORT} is taken by another program. A browser keeps sheets for each address of its own, so sheets
-kept at http://localhost:${USUAL_PORT} are not shown at this one.`);
-  }
+  console.log(welcome(server));
   openBrowser(server.address);
 } catch (problem) {
   console.error(problem.message);
   process.exitCode = 1;
+}
+
+function welcome({ address, usualPort }) {
+  const elsewhere = `
+Port ${USUAL_PORT} is taken by another program. A browser keeps sheets for each address of its own, so sheets
+kept at http://localhost:${USUAL_PORT} are not shown at this one.
+`;
+  return `
+The practice sheet is ready:
+
+    ${address}
+
+Click any empty cell and type, with the = sign:
+
+    =QUILT.CUTHALFSQUARE(3)
+${usualPort ? "" : elsewhere}
+Only this computer can see the page. Press Ctrl+C here to stop.`;
 }
 
 /** Opens the page where there is a browser to open it in; otherwise the printed address has to do. */

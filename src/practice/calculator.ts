@@ -58,9 +58,14 @@ export class Calculator {
     return values;
   }
 
+  /** Waits until the engine works out nothing. */
+  async rest(): Promise<void> {
+    while (this.runtime.getFormulaExecuteStage() !== FormulaExecuteStageType.IDLE) await pause();
+  }
+
   /** The engine keeps one state for all: a recalculation of the sheet must be over, and must find nothing of ours. */
   private async prepare(): Promise<void> {
-    while (this.runtime.getFormulaExecuteStage() !== FormulaExecuteStageType.IDLE) await pause();
+    await this.rest();
     this.sheets.loadDataLite();
   }
 

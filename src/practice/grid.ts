@@ -3,6 +3,7 @@ import {
   CellValueType,
   CommandType,
   ICommandService,
+  IUniverInstanceService,
   type IWorkbookData,
   LocaleType,
   LogLevel,
@@ -12,14 +13,22 @@ import {
 import { FUniver } from "@univerjs/core/facade";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import locale from "@univerjs/preset-sheets-core/locales/en-US";
-import { AFTER_CELL_EDIT, SheetInterceptorService } from "@univerjs/sheets";
+import {
+  AFTER_CELL_EDIT,
+  SetSelectionsOperation,
+  SetWorksheetActiveOperation,
+  SheetInterceptorService,
+} from "@univerjs/sheets";
+import type { FRange } from "@univerjs/sheets/facade";
 import { CalculationMode } from "@univerjs/sheets-formula";
 import { NUMBERFORMAT } from "@univerjs/sheets-numfmt";
+import { ILayoutService } from "@univerjs/ui";
 import { cellName } from "./address";
-import type { Place } from "./calculator";
+import { Calculator, type Place } from "./calculator";
 import { type Content, contentOf } from "./content";
 import { engineDescriptions, engineFunctions } from "./engine";
 import { readFraction, type TypedFraction } from "./entry";
+import type { OpenEngine } from "./classCopy";
 import { Explainer, type Explanation } from "./explain";
 import { ErrorPopup } from "./popup";
 import { improveSuggestions } from "./suggest";
@@ -48,6 +57,19 @@ export interface GridEvents {
 /** How long the selection rests before its cell is looked at, in milliseconds. */
 const REST = 60;
 
+/** How long the view still sets itself up once it is shown, in milliseconds; before that it loses what is typed. */
+const SETTLING = 500;
+
+/** What a cell shows; the view hands out 1 and 0 for TRUE and FALSE. */
+function shownIn(range: FRange): string {
+  const cell = range.getCellData();
+  if (cell?.t === CellValueType.BOOLEAN) return cell.v ? "TRUE" : "FALSE";
+  return range.getDisplayValue().trim();
+}
+
+/** What moves the selection. */
+const MOVES = new Set([SetSelectionsOperation.id, SetWorksheetActiveOperation.id]);
+
 // The list of number formats has none for fractions.
 for (const pattern of ["# ?/?", "# ??/??"]) NUMBERFORMAT.push({ label: pattern, suffix: pattern });
 
@@ -56,6 +78,9 @@ export class Grid {
   private readonly api: FUniver;
   private readonly explainer: Explainer;
   private readonly popup: ErrorPopup;
+  private readonly stopSuggestions: () => void;
+  private settled = false;
+  private closed = false;
   private looking: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
@@ -83,22 +108,27 @@ export class Grid {
       else this.univer.registerPlugin(plugin);
     }
     this.api = FUniver.newAPI(this.univer);
+    keepTexts(this.univer.__getInjector());
     this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...data, id: freshId() });
     const injector = this.univer.__getInjector();
     this.explainer = new Explainer(injector);
     this.popup = new ErrorPopup(injector, this.explainer);
-    improveSuggestions(injector);
-    keepTexts(injector);
+    this.stopSuggestions = improveSuggestions(injector);
     this.readFractions();
-    this.api.addEvent(this.api.Event.SelectionChanged, () => {
-      this.popup.select(undefined, undefined);
-      this.lookSoon();
-    });
     this.api.getFormula().calculationEnd(() => {
       this.lookSoon();
     });
+    requestIdleCallback(() => {
+      setTimeout(() => {
+        this.settled = true;
+        this.lookSoon();
+      }, SETTLING);
+    });
     injector.get(ICommandService).onCommandExecuted((command) => {
       if (command.type === CommandType.MUTATION) this.events.change();
+      if (!MOVES.has(command.id)) return;
+      this.popup.select(undefined, undefined);
+      this.lookSoon();
     });
   }
 
@@ -112,8 +142,24 @@ export class Grid {
     return contentOf(this.book().save(), this.univer.__getInjector());
   }
 
-  dispose(): void {
+  /** What works out formulas here, for those that stand in no cell. */
+  engine(): OpenEngine {
+    return { injector: this.univer.__getInjector(), workbook: this.book().getWorkbook() };
+  }
+
+  /** Puts the keyboard on the selected cell. */
+  focus(): void {
+    const injector = this.univer.__getInjector();
+    injector.get(IUniverInstanceService).focusUnit(this.book().getId());
+    injector.get(ILayoutService).focus();
+  }
+
+  /** Ends the engine and the view, once they are at rest. */
+  async close(): Promise<void> {
+    this.closed = true;
     clearTimeout(this.looking);
+    this.stopSuggestions();
+    await new Calculator(this.univer.__getInjector()).rest();
     this.univer.dispose();
   }
 
@@ -125,7 +171,7 @@ export class Grid {
 
   private lookSoon(): void {
     clearTimeout(this.looking);
-    this.looking = setTimeout(() => void this.look(), REST);
+    if (this.settled && !this.closed) this.looking = setTimeout(() => void this.look(), REST);
   }
 
   private async look(): Promise<void> {
@@ -141,11 +187,12 @@ export class Grid {
       column: range.getColumn(),
     };
     const error = await this.explainer.explain(place);
+    if (this.closed) return;
     this.popup.select(place, error);
     this.events.select({
       name: cellName(place.row, place.column),
       formula: range.getFormula(),
-      shown: range.getDisplayValue().trim(),
+      shown: shownIn(range),
       error,
     });
   }

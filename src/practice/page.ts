@@ -6,7 +6,7 @@ import { showList, type Start } from "./list";
 import { Notices } from "./notice";
 import { starterName, starterWorkbook } from "./starter";
 import { StatusLine } from "./status";
-import { FORMAT, type KeptSheet, type Refusal, Store } from "./store";
+import { FORMAT, isReadable, type KeptSheet, type Refusal, Store } from "./store";
 import { SheetLock } from "./tabs";
 import { emptyWorkbook } from "./workbook";
 
@@ -47,8 +47,17 @@ export class Page {
       this.fileField.click();
     };
     part("save").onclick = () => void this.saveFile();
+    part("class-copy").onclick = () => void this.saveClassCopy();
     this.fileField.onchange = () => void this.openFile();
     this.nameField.onchange = () => this.keeper?.changed();
+    // The grid keeps the Tab key for moving from cell to cell, so another key has to lead out of it.
+    addEventListener(
+      "keydown",
+      (event) => {
+        if (event.key === "F6") this.focusNext(event);
+      },
+      { capture: true },
+    );
     addEventListener("visibilitychange", () => {
       if (document.visibilityState === "hidden") void this.keeper?.keepNow();
     });
@@ -58,14 +67,29 @@ export class Page {
     });
   }
 
+  /** Puts the keyboard on the next part of the page: its buttons, a notice, the grid. */
+  private focusNext(event: KeyboardEvent): void {
+    event.preventDefault();
+    event.stopPropagation();
+    const parts = [part("commands"), part("notice")].filter((place) => !place.hidden);
+    const next = parts[parts.findIndex((place) => place.contains(document.activeElement)) + 1] as
+      HTMLElement | undefined;
+    if (next) next.querySelector("button")?.focus();
+    else this.grid?.focus();
+  }
+
   private async lastSheet(): Promise<OpenedSheet | undefined> {
     const id = recall();
-    const kept = id ? await this.store?.get(id).catch(() => undefined) : undefined;
-    if (kept && kept.format > FORMAT) {
-      this.notices.tell("newer", `“${kept.name}” was kept by a newer version of this page. It stays as it is.`);
-      return undefined;
-    }
-    return kept;
+    return id ? this.kept(id) : undefined;
+  }
+
+  /** A kept sheet, if there is one that can be shown. */
+  private async kept(id: string): Promise<KeptSheet | undefined> {
+    const kept = await this.store?.get(id).catch(() => undefined);
+    if (!kept || isReadable(kept)) return kept;
+    const why = kept.format > FORMAT ? "was kept by a newer version of this page" : "is damaged and cannot be shown";
+    this.notices.tell("unreadable", `“${kept.name}” ${why}. It stays kept as it is.`);
+    return undefined;
   }
 
   /** Opens another sheet, unless the one that is open would be lost by that. */
@@ -90,23 +114,16 @@ export class Page {
     this.keeper = undefined;
     this.lock?.close();
     this.notices.clear("elsewhere");
-    try {
-      this.fill(sheet);
-    } catch (thrown) {
-      if (!kept) throw thrown;
-      console.error(thrown);
-      this.notices.tell("broken", `“${sheet.name}” cannot be shown. It stays kept as it is.`);
-      await this.show(starter(), false);
-      return;
-    }
+    await this.fill(sheet);
     remember(sheet.id);
     this.lock = new SheetLock(sheet.id, () => this.leave());
     if (await this.lock.take()) this.work(kept);
     else this.standBy();
   }
 
-  private fill(sheet: OpenedSheet): void {
-    this.grid?.dispose();
+  private async fill(sheet: OpenedSheet): Promise<void> {
+    this.status.opening();
+    await this.grid?.close();
     this.grid = undefined;
     const place = part("grid");
     place.replaceChildren();
@@ -141,8 +158,8 @@ export class Page {
     part("grid").inert = true;
     const takeOver = async () => {
       await this.lock?.takeOver();
-      const kept = await this.store?.get(this.id);
-      if (kept) this.fill(kept);
+      const kept = await this.kept(this.id);
+      if (kept) await this.fill(kept);
       this.notices.clear("elsewhere");
       this.work(true);
     };
@@ -194,8 +211,8 @@ export class Page {
   }
 
   private async reopen(id: string): Promise<void> {
-    const kept = await this.store?.get(id);
-    if (kept && kept.format <= FORMAT) await this.change(kept, true);
+    const kept = await this.kept(id);
+    if (kept) await this.change(kept, true);
   }
 
   private async saveFile(): Promise<void> {
@@ -203,6 +220,16 @@ export class Page {
     const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "./xlsx/write");
     const bytes = await writeXlsx(this.grid.content());
     download(bytes, `${fileName(this.nameField.value)}.xlsx`);
+  }
+
+  /** Saves a copy that works without the functions. */
+  private async saveClassCopy(): Promise<void> {
+    if (!this.grid) return;
+    this.notices.show("class copy", "The class copy is being made …");
+    const { makeClassCopy } = await import(/* webpackChunkName: "class-copy" */ "./classCopy");
+    const made = await makeClassCopy(this.grid.content(), this.grid.engine());
+    if (made.bytes) download(made.bytes, `${fileName(this.nameField.value)} class copy.xlsx`);
+    this.notices.tell("class copy", made.sentence);
   }
 
   private async openFile(): Promise<void> {

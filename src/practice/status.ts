@@ -2,7 +2,7 @@
 import type { TypedFraction } from "./entry";
 import type { Selected } from "./grid";
 
-const HINT = "Type in any cell, such as =QUILT.CUTHALFSQUARE(3). Yellow cells are for your own numbers.";
+const HINT = "Type in any cell, such as =QUILT.CUTHALFSQUARE(3). F6 goes to the buttons above.";
 
 /** How long a remark about a typed fraction stays, in milliseconds. */
 const REMARK = 8000;
@@ -12,8 +12,12 @@ export class StatusLine {
   private last: Selected | undefined;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(private readonly line: HTMLElement) {
-    line.textContent = HINT;
+  constructor(private readonly line: HTMLElement) {}
+
+  /** While a sheet is being opened. */
+  opening(): void {
+    this.last = undefined;
+    this.line.textContent = "Opening the sheet…";
   }
 
   show(selected: Selected | undefined): void {

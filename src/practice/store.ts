@@ -13,6 +13,13 @@ export interface KeptSheet {
   workbook: Partial<IWorkbookData>;
 }
 
+/** Whether this version of the page can show a kept sheet; one that it cannot show stays as it is. */
+export function isReadable({ format, workbook }: KeptSheet): boolean {
+  const { sheetOrder, sheets } = (workbook as Partial<IWorkbookData> | null) ?? {};
+  if (format > FORMAT || !Array.isArray(sheetOrder) || sheetOrder.length === 0) return false;
+  return sheetOrder.every((id) => typeof sheets?.[id] === "object");
+}
+
 export type KeptEntry = Pick<KeptSheet, "id" | "name" | "changed" | "format">;
 
 /** Why something could not be kept. */

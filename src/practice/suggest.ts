@@ -17,10 +17,12 @@ class WholeList extends Array<ISearchItemWithType> {
 /**
  * Lets the list find QUILT functions by any part of their names and shows them first. The list follows typing by a moment;
  * until it has, Enter and Tab end the formula as typed rather than choose from a list that is out of date.
+ * @returns what ends it
  */
-export function improveSuggestions(injector: Injector): void {
+export function improveSuggestions(injector: Injector): () => void {
   let upToDate = false;
-  document.addEventListener("input", () => (upToDate = false), { capture: true });
+  const typing = new AbortController();
+  document.addEventListener("input", () => (upToDate = false), { capture: true, signal: typing.signal });
 
   const descriptions = injector.get(IDescriptionService);
   const search = descriptions.getSearchListByNameFirstLetter.bind(descriptions);
@@ -35,6 +37,9 @@ export function improveSuggestions(injector: Injector): void {
     const chooses = shortcut.binding === KeyCode.ENTER || shortcut.binding === KeyCode.TAB;
     if (!chooses || !shortcut.id.startsWith(LIST_KEYS)) return register(shortcut);
     return register({ ...shortcut, preconditions: () => upToDate });
+  };
+  return () => {
+    typing.abort();
   };
 }
 

@@ -1,5 +1,6 @@
 /** Works out formulas for a class copy: the file is opened in an engine of its own, without a page. */
 import {
+  type Injector,
   type IWorkbookData,
   LocaleType,
   LogLevel,
@@ -52,19 +53,26 @@ export function workOutIn(bytes: Uint8Array): WorkOut {
       });
       keepTexts(injector);
       await injector.get(FormulaCalculationSessionService).waitForLatestApplied(PATIENCE);
-      const calculator = new Calculator(injector);
-      const sheetIds = new Map(workbook.getSheets().map((sheet) => [sheet.getName(), sheet.getSheetId()]));
-      const unitId = workbook.getUnitId();
-      const values = await calculator.calculateAll(
-        asked.map(({ sheet, cell, formula }) => ({
-          formula: unlike(fromFile(formula)),
-          place: { unitId, sheetId: sheetIds.get(sheet) ?? "", ...cellPlace(cell) },
-        })),
-      );
-      return values.map(answerOf);
+      return await workOutBeside(injector, workbook)(asked);
     } finally {
       univer.dispose();
     }
+  };
+}
+
+/** Works out formulas beside the cells of a workbook that is open and worked out; its sheets are called as in the file. */
+export function workOutBeside(injector: Injector, workbook: Workbook): WorkOut {
+  return async (asked) => {
+    const calculator = new Calculator(injector);
+    const sheetIds = new Map(workbook.getSheets().map((sheet) => [sheet.getName(), sheet.getSheetId()]));
+    const unitId = workbook.getUnitId();
+    const values = await calculator.calculateAll(
+      asked.map(({ sheet, cell, formula }) => ({
+        formula: unlike(fromFile(formula)),
+        place: { unitId, sheetId: sheetIds.get(sheet) ?? "", ...cellPlace(cell) },
+      })),
+    );
+    return values.map(answerOf);
   };
 }
 

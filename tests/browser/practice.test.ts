@@ -68,12 +68,12 @@ describeInBrowser("The practice sheet", () => {
   test("fractions become numbers as they are typed; text lengths stay text", async () => {
     const page = await open();
     await type(page, "J5", "2 1/2", "2½", "3/8", "2 1/2 in", "=J5*2", "=ISTEXT(J8)");
-    expect(await cell(page, "J9")).toBe("J9 5 =J5*2");
-    expect(await cell(page, "J6")).toBe("J6 2 1/2");
+    expect(await cell(page, "J9")).toMatch(/J9 5 =J5\*2$/);
+    expect(await cell(page, "J6")).toMatch(/J6 2 1\/2$/);
     expect(await cell(page, "J7")).toMatch(/J7 3\/8$/);
-    expect(await cell(page, "J10")).toBe("J10 TRUE =ISTEXT(J8)");
+    expect(await cell(page, "J10")).toMatch(/J10 TRUE =ISTEXT\(J8\)$/);
     await type(page, "K5", "=J6+J7");
-    expect(await cell(page, "K5")).toBe("K5 2.875 =J6+J7");
+    expect(await cell(page, "K5")).toMatch(/K5 2.875 =J6\+J7$/);
   });
 
   test("a fraction that other programs take for a date is remarked on", async () => {
@@ -147,32 +147,40 @@ describeInBrowser("The practice sheet", () => {
     await expectCell(page, "J5", /^J5 #SPILL! The answer is a table and needs room/);
   });
 
-  test("work survives a reload, a killed tab and a new sheet", async () => {
-    let page = await open();
+  test("work survives a reload", async () => {
+    const page = await open();
     await type(page, "J5", "=QUILT.CUTHALFSQUARE(3)");
     await kept(page);
     await page.reload();
     await ready(page);
     await expectCell(page, "J5", "J5 3.875 =QUILT.CUTHALFSQUARE(3)");
-    await type(page, "J6", "lost?");
-    await kept(page);
-    const devtools = await context.newCDPSession(page);
-    await devtools.send("Page.crash").catch(() => undefined);
-    page = await context.newPage();
-    await page.goto(started.address);
-    await ready(page);
-    if (await page.getByRole("button", { name: "Work on it here" }).isVisible()) {
-      await page.getByRole("button", { name: "Work on it here" }).click();
-    }
-    await expectCell(page, "J6", "J6 lost?");
+  });
+
+  test("work survives a tab that is killed", async () => {
+    const killed = await open();
+    await type(killed, "J5", "not lost");
+    await kept(killed);
+    const devtools = await context.newCDPSession(killed);
+    // Nobody is left to answer.
+    void devtools.send("Page.crash").catch(() => undefined);
+    await killed.waitForEvent("crash");
+    const page = await open();
+    await expectCell(page, "J5", "J5 not lost");
+  });
+
+  test("work survives another sheet, and is found in the list", async () => {
+    const page = await open();
+    await type(page, "J5", "not lost");
     await page.getByRole("button", { name: "New" }).click();
-    await expect(page.getByLabel("Name of this sheet").inputValue()).resolves.toBe("New sheet");
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#name")?.value === "New sheet");
     await type(page, "A1", "=1+1");
     await kept(page);
     await page.getByRole("button", { name: "Sheets…" }).click();
+    const list = page.getByRole("dialog");
+    await list.getByText("New sheet").waitFor(PATIENCE);
     await page.screenshot({ path: join(SCREENSHOTS, "practice-sheets.png") });
-    await page.getByRole("dialog").getByRole("button", { name: "Throw quilt for a two-evening class" }).first().click();
-    await expectCell(page, "J6", "J6 lost?");
+    await list.getByRole("button", { name: "Throw quilt for a two-evening class", exact: true }).click();
+    await expectCell(page, "J5", "J5 not lost");
   });
 
   test("two workbooks with the same formulas are never worked out with each other's numbers", async () => {
@@ -260,8 +268,12 @@ describeInBrowser("The practice sheet", () => {
   });
 
   test.each([
-    ["kept by a newer version", { format: 99 }, /was kept by a newer version of this page. It stays as it is/],
-    ["that is broken", { workbook: { sheetOrder: ["x"], sheets: null } }, /cannot be shown. It stays kept as it is/],
+    ["kept by a newer version", { format: 99 }, /was kept by a newer version of this page. It stays kept as it is/],
+    [
+      "that is broken",
+      { workbook: { sheetOrder: ["x"], sheets: null } },
+      /is damaged and cannot be shown. It stays kept as it is/,
+    ],
   ])("a sheet %s stays as it is", async (_, change, says) => {
     const page = await open();
     await kept(page);
@@ -273,7 +285,8 @@ describeInBrowser("The practice sheet", () => {
     await expectCell(page, "F5", /^F5 60 =/);
     await kept(page);
     expect(await page.evaluate(changeKept, [id!, {}] as const)).toMatchObject(change);
-    complaints = complaints.filter((complaint) => !/null|undefined/.test(complaint));
+    // The browser looks for an icon of the picture that was opened by itself.
+    complaints = complaints.filter((complaint) => !complaint.includes("404"));
   });
 
   test("everything can be done with the keyboard alone", async () => {
@@ -347,14 +360,21 @@ async function kept(page: Page): Promise<void> {
   await page.locator("#kept").getByText("Kept in this browser").waitFor(PATIENCE);
 }
 
-/** Selects a cell by its name. */
+/** Selects a cell by its name. Right after a sheet has been opened, the view may take the field away once more. */
 async function go(page: Page, name: string): Promise<void> {
-  const field = page.locator('[data-u-comp="defined-name"] input');
-  await field.click({ delay: 80 });
-  await page.keyboard.press("Control+a");
-  await page.keyboard.type(name);
-  await page.keyboard.press("Enter");
-  await page.locator("#status b").getByText(name, { exact: true }).waitFor(PATIENCE);
+  const told = page.locator("#status b").getByText(name, { exact: true });
+  for (const deadline = Date.now() + PATIENCE.timeout; Date.now() < deadline;) {
+    await page.locator('[data-u-comp="defined-name"] input').click({ delay: 80, ...PATIENCE });
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type(name);
+    await page.keyboard.press("Enter");
+    const reached = await told.waitFor({ timeout: 2000 }).then(
+      () => true,
+      () => false,
+    );
+    if (reached) return;
+  }
+  throw new Error(`${name} could not be selected`);
 }
 
 /** Types into a cell, and the ones below it. */
@@ -396,7 +416,10 @@ function sentence(page: Page) {
 
 /** The middle of a cell of the starter plan, on the page. */
 async function middleOf(page: Page, column: number, row: number): Promise<{ x: number; y: number }> {
-  const box = (await page.locator("#grid canvas").first().boundingBox())!;
+  const box = await page.locator("#grid canvas").evaluateAll((all) => {
+    const [largest] = all.map((canvas) => canvas.getBoundingClientRect()).sort((a, b) => b.height - a.height);
+    return { x: largest.x, y: largest.y };
+  });
   const widths = [46, 215, 76, 54];
   const heights = [20, 34, 22, 22, 22, 22, 22];
   const sum = (sizes: number[]) => sizes.reduce((total, size) => total + size, 0);
