@@ -77,12 +77,13 @@ function answer(request, response, root, start) {
     response.writeHead(302, { ...HEADERS, Location: start });
     return response.end();
   }
-  const file = fileFor(path, root);
-  if (!file) return refuse(404, "There is no such page.");
-  const type = TYPES[extname(file)] ?? "application/octet-stream";
-  response.writeHead(200, { ...HEADERS, "Content-Type": type, "Content-Length": statSync(file).size });
+  const found = fileFor(path, root);
+  if (!found) return refuse(404, "There is no such page.");
+  const type = TYPES[extname(found.file)] ?? "application/octet-stream";
+  response.writeHead(200, { ...HEADERS, "Content-Type": type, "Content-Length": found.size });
   if (request.method === "HEAD") return response.end();
-  createReadStream(file)
+  // A build may take the file away meanwhile.
+  createReadStream(found.file)
     .on("error", () => response.destroy())
     .pipe(response);
 }
@@ -92,7 +93,7 @@ function isThisComputer(host = "") {
   return /^(localhost|127\.0\.0\.1|\[::1\])(:\d+)?$/i.test(host);
 }
 
-/** The file behind a path, if there is one inside the folder. */
+/** The file behind a path and its size, if there is one inside the folder. */
 function fileFor(path, root) {
   let plain;
   try {
@@ -103,7 +104,8 @@ function fileFor(path, root) {
   if (/[\\\0]|\/\.|\/\//.test(plain) || !plain.startsWith("/")) return undefined;
   try {
     const file = realpathSync(join(root, plain.endsWith("/") ? `${plain}index.html` : plain));
-    return file.startsWith(root + sep) && statSync(file).isFile() ? file : undefined;
+    const about = statSync(file);
+    return file.startsWith(root + sep) && about.isFile() ? { file, size: about.size } : undefined;
   } catch {
     return undefined;
   }
