@@ -123,6 +123,8 @@ export class Page {
 
   private async fill(sheet: OpenedSheet): Promise<void> {
     this.status.opening();
+    // Nothing may reach the sheet that is being left.
+    part("grid").inert = true;
     await this.grid?.close();
     this.grid = undefined;
     const place = part("grid");
