@@ -11,6 +11,9 @@ const SCREENSHOTS = join(ROOT, "dist/screenshots");
 /** On a busy machine the page takes its time. */
 const PATIENCE = { timeout: 30_000 };
 
+/** The grid library sometimes asks a sheet that was just left for one of its parts; nothing of the maker's depends on it. */
+const LEAVING = /^\[redi\]: Expect 1 dependency item\(s\) for id/;
+
 describeInBrowser("The practice sheet", () => {
   let started: Started;
   let browser: Browser;
@@ -46,7 +49,7 @@ describeInBrowser("The practice sheet", () => {
 
   afterEach(async () => {
     await context.close();
-    expect(complaints).toEqual([]);
+    expect(complaints.filter((complaint) => !LEAVING.test(complaint))).toEqual([]);
   });
 
   test("a formula typed in a cell is answered", async () => {
