@@ -1,6 +1,6 @@
 /** What a maker should know of a block before cutting it. */
+import { onMark } from "../borders";
 import { USUAL } from "../conventions";
-import { nearestCount, same } from "../rounding";
 import type { Show } from "../show";
 import { type Inches, inches } from "../units";
 import type { Block } from "./grammar";
@@ -13,9 +13,8 @@ import { blockPieces, type PieceOptions } from "./pieces";
  */
 export function checkBlock(block: Block, size: Inches, options: PieceOptions, show: Show): string {
   const mark = options.mark ?? USUAL.mark;
-  const onMark = (length: number) => mark === 0 || same(length, nearestCount(mark, length) * mark);
   const sides = blockPieces(block, size, 1, options).flatMap(({ width, height }) => [width, height]);
-  const off = [...new Set(sides.filter((side) => !onMark(side)).map((side) => show.length(side)))];
+  const off = [...new Set(sides.filter((side) => !onMark(side, mark)).map((side) => show.length(side)))];
   const covered = block.units.reduce((cells, { rows, columns }) => cells + rows * columns, 0);
   const empty = block.rows * block.columns - covered;
   return [
