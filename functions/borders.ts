@@ -1,6 +1,7 @@
 /** Borders: sizes, strips and pieced units. */
 import * as plain from "../src/math/borderFabric";
 import * as borders from "../src/math/borders";
+import { JOINS } from "../src/math/joins";
 import { showing } from "../src/math/show";
 import { inches, type Inches } from "../src/math/units";
 import { answer, type Cell, type Door, isEmpty, type Value } from "./cells";
@@ -262,7 +263,7 @@ function readOptions(
 ): plain.BorderOptions {
   return {
     fabricWidth: door.length("fabric width", fabricWidth, door.conventions.fabricWidth),
-    join: door.choice("join", join, plain.JOINS, "straight"),
+    join: door.choice("join", join, JOINS, "straight"),
     ...readCorner(door, corner, insurance, seam),
   };
 }

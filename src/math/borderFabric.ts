@@ -2,14 +2,11 @@
 import { borderLengths, type BorderPiece, type CornerOptions } from "./borders";
 import { USUAL } from "./conventions";
 import { fabric, requireFabricWidth } from "./fabric";
+import type { Join } from "./joins";
 import { Problem, requireCount } from "./problem";
 import { covers, fits } from "./rounding";
 import type { Inches } from "./units";
 import { step } from "./working";
-
-/** How strips are joined end to end: across, taking two seams, or on the diagonal, taking a strip width. */
-export const JOINS = ["straight", "diagonal"] as const;
-export type Join = (typeof JOINS)[number];
 
 /** How the strips lie on the fabric. "best" takes the way that needs less to buy, and of equals the one without joins. */
 export const BORDER_WAYS = ["best", "across", "along"] as const;

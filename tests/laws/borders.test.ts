@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { BORDER_WAYS, borderFabric, borderStrips, JOINS } from "../../src/math/borderFabric";
+import { BORDER_WAYS, borderFabric, borderStrips } from "../../src/math/borderFabric";
+import { JOINS } from "../../src/math/joins";
 import {
   borderFit,
   borderGap,
