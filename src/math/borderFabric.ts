@@ -2,7 +2,7 @@
 import { borderLengths, type BorderPiece, type CornerOptions } from "./borders";
 import { USUAL } from "./conventions";
 import { fabric, requireFabricWidth } from "./fabric";
-import type { Join } from "./joins";
+import { type Join, joinLoss, requireJoinable, stripsReaching } from "./joins";
 import { Problem, requireCount } from "./problem";
 import { covers, fits } from "./rounding";
 import type { Inches } from "./units";
@@ -33,16 +33,10 @@ export function borderStrips(width: Inches, length: Inches, border: Inches, opti
   const { fabricWidth = USUAL.fabricWidth, join = "straight", seam = USUAL.seam } = options;
   const pieces = plainPieces(width, length, border, options);
   requireFabricWidth(fabricWidth);
-  const lost = join === "straight" ? 2 * seam : pieces[0].width;
-  if (fabricWidth <= lost) {
-    throw new Problem(
-      "bad input",
-      (show) => `a ${join} join takes ${show.length(lost)}, all of a strip of ${show.length(fabricWidth)}`,
-    );
-  }
-  const row = (total: number): number => Math.max(1, covers(fabricWidth - lost, total - lost));
+  const lost = joinLoss(join, pieces[0].width, seam);
+  requireJoinable(fabricWidth, lost);
   const lengths = pieces.flatMap((piece) => Array.from({ length: piece.count }, () => piece.length));
-  const strips = fewestStrips(lengths, row);
+  const strips = fewestStrips(lengths, (total) => stripsReaching(total, fabricWidth, lost));
   requireCount("strips", strips);
   step((show) => {
     const total = lengths.reduce((sum, one) => sum + one, 0);

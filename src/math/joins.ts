@@ -37,13 +37,8 @@ export function joinedStrips(length: Inches, stripLength: Inches, loss: Inches):
   requirePositive("length", length);
   requirePositive("width of the fabric", stripLength);
   requireNotNegative("loss at a join", loss);
-  if (loss >= stripLength) {
-    throw new Problem(
-      "bad input",
-      (show) => `every join costs ${show.length(loss)}, all of a strip of ${show.length(stripLength)}`,
-    );
-  }
-  const strips = Math.max(1, covers(stripLength - loss, length - loss));
+  requireJoinable(stripLength, loss);
+  const strips = stripsReaching(length, stripLength, loss);
   requireCount("strips", strips);
   const joined = strips * stripLength - (strips - 1) * loss;
   step(
@@ -52,4 +47,17 @@ export function joinedStrips(length: Inches, stripLength: Inches, loss: Inches):
       `${show.length(length)} needed`,
   );
   return strips;
+}
+
+/** The bare count of `joinedStrips`, for those who try many lengths. */
+export function stripsReaching(length: number, stripLength: Inches, loss: Inches): number {
+  return Math.max(1, covers(stripLength - loss, length - loss));
+}
+
+export function requireJoinable(stripLength: Inches, loss: Inches): void {
+  if (loss < stripLength) return;
+  throw new Problem(
+    "bad input",
+    (show) => `every join costs ${show.length(loss)}, all of a strip of ${show.length(stripLength)}`,
+  );
 }

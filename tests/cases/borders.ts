@@ -194,7 +194,7 @@ export const borders: Case[] = [
     call: "BORDERSTRIPS",
     cells: [60, 80, 45, 42, null, "diagonal"],
     fails: "#VALUE!",
-    says: "a diagonal join takes 45 1/2 in, all of a strip of 42 in",
+    says: "every join costs 45 1/2 in, all of a strip of 42 in",
     source: "derived",
   },
   { call: "BORDERSTRIPS", cells: [60, null, 6], fails: "#VALUE!", says: "length is missing", source: "derived" },
