@@ -24,6 +24,14 @@ export class NoSheet implements Sheet {
     return Promise.reject(new SheetProblem("There are no cells here to read from; type the numbers themselves"));
   }
 
+  fills(): Promise<(string | null)[][]> {
+    return alone();
+  }
+
+  writeText(): Promise<void> {
+    return alone();
+  }
+
   insertFormula(): Promise<string> {
     return alone();
   }

@@ -52,7 +52,7 @@ export interface Replaced {
 }
 
 /** What the pane can ask for that a sheet may not be able to do. */
-export type Task = "select" | "insert" | "picture" | "values" | "file";
+export type Task = "select" | "insert" | "picture" | "values" | "file" | "fills" | "write";
 
 export interface Sheet {
   /** A sentence where this sheet cannot do something. */
@@ -67,6 +67,10 @@ export interface Sheet {
    * @throws SheetProblem where it is none
    */
   values(reference: string, page: string): Promise<CellValue[][]>;
+  /** The fill colors of the cells of a reference, such as "#c0392b"; null where a cell has none. The same shape as values(). */
+  fills(reference: string, page: string): Promise<(string | null)[][]>;
+  /** Puts a text into a cell as if it were typed there; the sheet's own undo takes it back. */
+  writeText(at: { cell: string; page: string }, text: string): Promise<void>;
   /** Puts a formula into the selected cell, or into `cell` of `page`, and tells where. */
   insertFormula(formula: string, at?: { cell: string; page: string }): Promise<string>;
   /** Puts a picture on the page beside the selected cell. */

@@ -1,5 +1,6 @@
 /** The open workbook of the spreadsheet program. The only place that calls Excel.run. */
 import { areaOf } from "./pages";
+import { supports, whyProgramCannot } from "./program";
 import {
   type CellValue,
   type DrawnPicture,
@@ -10,44 +11,14 @@ import {
   SheetProblem,
   type Task,
 } from "./sheet";
-
-/** What each task takes of the program, and what is said where it is too old for it. */
-const NEEDS: Record<Task, { set: string; version: string; else: string }> = {
-  select: {
-    set: "ExcelApi",
-    version: "1.7",
-    else: "This version of the spreadsheet program does not tell which cell is selected.",
-  },
-  insert: {
-    set: "ExcelApi",
-    version: "1.7",
-    else: "This version of the spreadsheet program takes no formulas from here: copy the formula and paste it.",
-  },
-  picture: {
-    set: "ExcelApi",
-    version: "1.9",
-    else: "This version of the spreadsheet program takes no pictures from here: save the picture and insert it.",
-  },
-  values: {
-    set: "ExcelApi",
-    version: "1.7",
-    else: "This version of the spreadsheet program cannot do that from here: copy the cells and paste only their values.",
-  },
-  file: {
-    set: "CompressedFile",
-    version: "1.1",
-    else: "This version of the spreadsheet program does not hand out the workbook.",
-  },
-};
+import { workbookFile } from "./workbookFile";
 
 /** Tables that formulas fill are known to the program from this version on. */
 const SPILL_VERSION = "1.12";
-const SLICE = 1 << 20;
 
 export class WorkbookSheet implements Sheet {
   whyNot(task: Task): string | undefined {
-    const { set, version, else: sentence } = NEEDS[task];
-    return supports(set, version) ? undefined : sentence;
+    return whyProgramCannot(task);
   }
 
   selected(): Promise<SelectedCell | undefined> {
@@ -101,6 +72,25 @@ export class WorkbookSheet implements Sheet {
       range.load("values,isNullObject");
       await context.sync();
       return range.isNullObject ? [[null]] : readValues(range.values);
+    });
+  }
+
+  fills(reference: string, page: string): Promise<(string | null)[][]> {
+    return run(async (context) => {
+      const range = await this.find(context, reference, page);
+      range.load("isNullObject");
+      await context.sync();
+      if (range.isNullObject) return [[null]];
+      const cells = range.getCellProperties({ format: { fill: { color: true, pattern: true } } });
+      await context.sync();
+      return cells.value.map((line) => line.map(({ format }) => colorOf(format?.fill)));
+    });
+  }
+
+  writeText({ cell, page }: { cell: string; page: string }, text: string): Promise<void> {
+    return run(async (context) => {
+      context.workbook.worksheets.getItem(page).getRange(cell).values = [[asText(text)]];
+      await context.sync();
     });
   }
 
@@ -220,33 +210,9 @@ export class WorkbookSheet implements Sheet {
     });
   }
 
-  async file(): Promise<Uint8Array<ArrayBuffer>> {
-    const file = await new Promise<Office.File>((resolve, reject) => {
-      Office.context.document.getFileAsync(Office.FileType.Compressed, { sliceSize: SLICE }, (result) => {
-        if (result.status === Office.AsyncResultStatus.Succeeded) resolve(result.value);
-        else
-          reject(
-            new SheetProblem("The spreadsheet program did not hand out the workbook. Save it first and try again."),
-          );
-      });
-    });
-    try {
-      const bytes = new Uint8Array(file.size);
-      for (let index = 0; index < file.sliceCount; index += 1) bytes.set(await sliceOf(file, index), index * SLICE);
-      return bytes;
-    } finally {
-      file.closeAsync();
-    }
+  file(): Promise<Uint8Array<ArrayBuffer>> {
+    return workbookFile();
   }
-}
-
-function sliceOf(file: Office.File, index: number): Promise<number[]> {
-  return new Promise((resolve, reject) => {
-    file.getSliceAsync(index, (result) => {
-      if (result.status === Office.AsyncResultStatus.Succeeded) resolve(result.value.data as number[]);
-      else reject(new SheetProblem("The spreadsheet program did not hand out the whole workbook."));
-    });
-  });
 }
 
 /** Runs a batch; what the program refuses becomes a sentence. */
@@ -269,10 +235,6 @@ const REFUSALS: Partial<Record<string, string>> = {
   InvalidReference: "These cells cannot be found in the workbook.",
 };
 
-function supports(set: string, version: string): boolean {
-  return Office.context.requirements.isSetSupported(set, version);
-}
-
 /** Without the page: Sheet1!$B$5 is B5. */
 function plainAddress(address: string): string {
   return address.replace(/^.*!/, "").replaceAll("$", "");
@@ -285,6 +247,18 @@ function isFormula(content: unknown): boolean {
 function formulaIn(formulas: unknown[][]): string {
   const content = formulas[0][0];
   return isFormula(content) ? String(content) : "";
+}
+
+/** An empty pattern is no fill, though the program then calls its color white; so does an older one that tells no pattern. */
+function colorOf(fill: Excel.CellPropertiesFill | undefined): string | null {
+  const { color = "", pattern } = fill ?? {};
+  if (color === "" || pattern === "None") return null;
+  return !pattern && color.toUpperCase() === "#FFFFFF" ? null : color.toLowerCase();
+}
+
+/** Behind an apostrophe the program keeps as text what it would otherwise take for a date or a formula, such as 1/2. */
+function asText(text: string): string {
+  return /\d|^[=+\-@']/.test(text) ? `'${text}` : text;
 }
 
 function readValues(values: unknown[][]): CellValue[][] {

@@ -5,7 +5,14 @@
  */
 import type { Page } from "playwright-core";
 
-export type ModelCells = Partial<Record<string, { formula?: string; value: string | number; spill?: string }>>;
+export interface ModelCell {
+  formula?: string;
+  value: string | number;
+  spill?: string;
+  /** Fill color, such as #C0392B. */
+  fill?: string;
+}
+export type ModelCells = Partial<Record<string, ModelCell>>;
 
 declare global {
   interface Window {
@@ -104,7 +111,11 @@ function playWorkbook(cells: ModelCells): void {
         return read((name) => cells[name]?.value ?? "");
       },
       set values(content: unknown[][]) {
-        write(content, (name, value) => (cells[name] = { value: value as string }));
+        write(content, (name, value) => {
+          // An apostrophe before a text keeps it a text and is not part of it.
+          const kept = typeof value === "string" ? value.replace(/^'/, "") : (value as number);
+          cells[name] = { fill: cells[name]?.fill, value: kept };
+        });
       },
       get formulas() {
         return read((name) => cells[name]?.formula ?? cells[name]?.value ?? "");
@@ -121,6 +132,17 @@ function playWorkbook(cells: ModelCells): void {
       worksheet: undefined as unknown,
       getCell: (row: number, column: number) => range(grid[row][column]),
       getOffsetRange: () => range(address),
+      // A cell without a fill is called white, and its pattern none.
+      getCellProperties: () => {
+        const found: { value?: unknown } = {};
+        waiting.push(() => {
+          found.value = read((name) => {
+            const fill = cells[name]?.fill;
+            return { format: { fill: { color: fill ?? "#FFFFFF", pattern: fill === undefined ? "None" : "Solid" } } };
+          });
+        });
+        return found;
+      },
       getSpillParentOrNullObject: () => {
         const home = spilled(first);
         return home === undefined ? NO_OBJECT() : range(home);

@@ -10,6 +10,8 @@ const PAGE = "Plan";
 
 export class MemorySheet implements Sheet {
   readonly pictures: DrawnPicture[] = [];
+  /** Fill colors by the name of the cell. */
+  readonly colors: Record<string, string> = {};
   private readonly listeners: (() => void)[] = [];
   private selection = "A1";
 
@@ -52,6 +54,19 @@ export class MemorySheet implements Sheet {
 
   async values(reference: string, page: string): Promise<CellValue[][]> {
     return valuesIn(await this.pages(), reference, page);
+  }
+
+  async fills(reference: string, page: string): Promise<(string | null)[][]> {
+    const [sheet] = await this.pages();
+    const values = sheet.values.map((line, row) =>
+      line.map((_, column) => (this.colors[cellName(row, column)] as string | undefined) ?? null),
+    );
+    return valuesIn([{ ...sheet, values }], reference, page) as (string | null)[][];
+  }
+
+  writeText({ cell }: { cell: string }, text: string): Promise<void> {
+    this.type(cell, text);
+    return Promise.resolve();
   }
 
   insertFormula(formula: string, at?: { cell: string }): Promise<string> {
