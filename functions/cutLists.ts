@@ -1,4 +1,5 @@
-/** Reading a cutting list from a range: rows of label, width, height, count and grain. */
+/** Reading cutting lists from a range: patches by label, width, height, count and grain; lengths by label, length, count. */
+import type { CountedLength } from "../src/math/panels";
 import { GRAINS, type ListedPatch } from "../src/math/plans";
 import { Problem } from "../src/math/problem";
 import { inches } from "../src/math/units";
@@ -45,4 +46,24 @@ function readPatch(door: Door, row: string, cells: readonly Cell[]): ListedPatch
 /** Whether a row holds the words above the columns: no digit where width, height and count belong. */
 function isHeading([, ...measures]: readonly Cell[]): boolean {
   return measures.slice(0, 3).every((cell) => typeof cell === "string" && /^[a-z ]+$/i.test(cell));
+}
+
+/** Rows of label, length, count; or of lengths alone, one each. Rows without a length are passed over. */
+export function readCountedLengths(door: Door, name: "cuts" | "bolts", range: Cell): CountedLength[] {
+  return filledRows(range).flatMap(({ number, cells }) => {
+    const row = `${name}, row ${number}`;
+    if (cells.length !== 1 && cells.length !== 3) {
+      throw new Problem(
+        "bad input",
+        `${name} needs the columns label, length and count${name === "bolts" ? ", or lengths alone" : ""}`,
+      );
+    }
+    const [label, length, count] = cells.length === 1 ? [`bolt ${number}`, cells[0], 1] : cells;
+    if (isEmpty(length)) return [];
+    const counted = door.count(`${row}: count`, count);
+    if (counted === 0) return [];
+    return [
+      { label: door.text(`${row}: label`, label, row), length: door.fabric(`${row}: length`, length), count: counted },
+    ];
+  });
 }

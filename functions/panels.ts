@@ -1,9 +1,8 @@
 /** Panels of one size, such as fat quarters, and bolts of several lengths. */
 import * as panels from "../src/math/panels";
-import { Problem } from "../src/math/problem";
 import { inches } from "../src/math/units";
-import { readList } from "./cutLists";
-import { answer, type Cell, type Door, filledRows, isEmpty, type Value } from "./cells";
+import { readCountedLengths, readList } from "./cutLists";
+import { answer, type Value } from "./cells";
 
 /**
  * Fewest panels of one size, such as fat quarters, that a list of patches can be cut from, in strips either way round.
@@ -20,7 +19,7 @@ export function panelsNeeded(list: any[][], panelWidth: any, panelHeight: any, t
     const options = { trimming: door.flag("trimming", trimming, true), system: door.system };
     const width = door.length("panel width", panelWidth);
     const height = door.length("panel height", panelHeight);
-    return panels.panelsNeeded(readList(door, list), width, height, options).panels;
+    return panels.planInPanels(readList(door, list), width, height, options).cuts.panelCount;
   });
 }
 
@@ -36,8 +35,8 @@ export function panelsNeeded(list: any[][], panelWidth: any, panelHeight: any, t
 export function boltPlan(list: any[][], bolts: any[][], generosity?: any, units?: any): any[][] {
   return answer(units, (door) => {
     const { plan, mark } = panels.boltPlan(
-      readLengths(door, "cuts", list),
-      readLengths(door, "bolts", bolts),
+      readCountedLengths(door, "cuts", list),
+      readCountedLengths(door, "bolts", bolts),
       door.lengthOrZero("generosity", generosity, inches(0)),
       door.system,
     );
@@ -52,26 +51,6 @@ export function boltPlan(list: any[][], bolts: any[][], generosity?: any, units?
         fabric(bolt.left),
       ]),
       ["total", plan.boltCount, proof, fabric(plan.left)],
-    ];
-  });
-}
-
-/** Rows of label, length, count; or of lengths alone, one each. Rows without a length are passed over. */
-function readLengths(door: Door, name: string, range: Cell): panels.CountedLength[] {
-  return filledRows(range).flatMap(({ number, cells }) => {
-    const row = `${name}, row ${number}`;
-    if (cells.length !== 1 && cells.length !== 3) {
-      throw new Problem(
-        "bad input",
-        `${name} needs the columns label, length and count${name === "bolts" ? ", or lengths alone" : ""}`,
-      );
-    }
-    const [label, length, count] = cells.length === 1 ? [`bolt ${number}`, cells[0], 1] : cells;
-    if (isEmpty(length)) return [];
-    const counted = door.count(`${row}: count`, count);
-    if (counted === 0) return [];
-    return [
-      { label: door.text(`${row}: label`, label, row), length: door.fabric(`${row}: length`, length), count: counted },
     ];
   });
 }

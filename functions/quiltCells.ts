@@ -1,7 +1,9 @@
-/** Reading a quilt from ranges: its named blocks, its layout, its sashing and borders. */
+/** Reading a quilt from ranges: its named blocks, its layout, its sashing and borders, and other sizes of it. */
+import { bedSize, mattressSize, usualDrop } from "../src/math/beds";
 import { FabricNames, refuseFabric } from "../src/math/blocks/fabricNames";
 import { type Block, readBlock } from "../src/math/blocks/grammar";
 import { type LaidBlock, MOST_BLOCKS, type Quilt, type QuiltBorder, type Sashing } from "../src/math/blocks/quilt";
+import { type WantedSize } from "../src/math/blocks/sizes";
 import { type Turns } from "../src/math/blocks/turn";
 import { Problem } from "../src/math/problem";
 import { EDGES } from "../src/math/settings";
@@ -77,12 +79,32 @@ function readLayout(range: Cell, blocks: ReadonlyMap<string, Block>): LaidBlock[
   return rows.map((row, r) =>
     row.map((text, c) => {
       if (text === "") throw new Problem("bad input", `layout, row ${r + 1}, column ${c + 1}: no block stands there`);
-      const name = blockKey(text);
-      const turned = /^(.*\S)\s+(90|180|270)\s*°?$/.exec(name);
-      if (blocks.has(name) || turned === null) return { name, turns: 0 };
-      return { name: turned[1], turns: TURNS.get(turned[2]) ?? 0 };
+      const { name, turns } = readPlace(text, blocks);
+      return { name: blockKey(name), turns };
     }),
   );
+}
+
+/** The name in a cell of the layout as it is written there, and the turn behind it. */
+function readPlace(text: string, blocks: ReadonlyMap<string, Block>): LaidBlock {
+  const turned = /^(.*\S)\s+(90|180|270)\s*°?$/.exec(text);
+  if (blocks.has(blockKey(text)) || turned === null) return { name: text, turns: 0 };
+  return { name: turned[1], turns: TURNS.get(turned[2]) ?? 0 };
+}
+
+/**
+ * The text of a layout's cell once its block is turned by one more quarter, clockwise.
+ *
+ * @throws Problem "no answer" where that text is the name of another block
+ */
+export function turnedPlace(text: string, { blocks }: Pick<Quilt, "blocks">): string {
+  const { name, turns } = readPlace(text.trim(), blocks);
+  const next = ((turns + 1) % 4) as Turns;
+  const written = next === 0 ? name : `${name} ${90 * next}`;
+  if (next !== 0 && blocks.has(blockKey(written))) {
+    throw new Problem("no answer", `“${written}” is the name of another block, so that this turn cannot be written`);
+  }
+  return written;
 }
 
 function blockKey(name: string): string {
@@ -117,4 +139,22 @@ function readFabric(name: string, cell: Cell, names: FabricNames): string {
   const sentence = refuseFabric(text);
   if (sentence !== undefined) throw new Problem("bad input", `${name}: ${sentence}`);
   return names.spelling(text);
+}
+
+const USUAL_BEDS = ["crib", "twin", "full", "queen", "king"] as const;
+
+/** Rows of name, width and length; the usual beds where none are given. */
+export function readWantedSizes(door: Door, range: Cell): WantedSize[] {
+  const rows = filledRows(range);
+  if (rows.length === 0) {
+    return USUAL_BEDS.map((bed) => ({
+      name: bed,
+      ...bedSize(mattressSize(bed), usualDrop(bed, door.conventions.drop)),
+    }));
+  }
+  return rows.map(({ number, cells: [name, width, length] }) => ({
+    name: isEmpty(name) ? `size ${number}` : door.text(`sizes, row ${number}: name`, name),
+    width: door.length(`sizes, row ${number}: width`, width),
+    length: door.length(`sizes, row ${number}: length`, length),
+  }));
 }

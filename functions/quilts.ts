@@ -1,15 +1,14 @@
 /** Quilts drawn in cells: what to cut and to buy for the whole of them, and for other sizes. */
 import { fabricPlans } from "../src/math/blocks/amounts";
 import { quiltFabrics as quiltFabricNames, quiltPieces as piecesOf } from "../src/math/blocks/quilt";
-import { sizedQuilts, type WantedSize } from "../src/math/blocks/sizes";
-import { bedSize, mattressSize, usualDrop } from "../src/math/beds";
+import { sizedQuilts } from "../src/math/blocks/sizes";
 import { fabric as buy } from "../src/math/fabric";
 import { planFabric } from "../src/math/plans";
 import { Problem } from "../src/math/problem";
 import { inches } from "../src/math/units";
 import { patchTable } from "./blockCells";
-import { answer, type Cell, type Door, filledRows, isEmpty, type Value } from "./cells";
-import { readQuilt } from "./quiltCells";
+import { answer, type Cell, type Door, isEmpty, type Value } from "./cells";
+import { readQuilt, readWantedSizes } from "./quiltCells";
 
 /**
  * What to cut for a quilt drawn in cells: blocks, sashing and cornerstones, butted borders; equal patches together.
@@ -129,7 +128,7 @@ export function sizeTable(
     const quilt = readQuilt(door, { layout, blocks, size, sashing, edge, borders });
     const shopStep = door.shopStep(step);
     const options = { ...readSeam(door, seam), ...readCloth(door, width, null) };
-    const columns = sizedQuilts(quilt, readSizes(door, sizes), options);
+    const columns = sizedQuilts(quilt, readWantedSizes(door, sizes), options);
     const row = (name: string, value: (column: (typeof columns)[number]) => Value) => [name, ...columns.map(value)];
     return [
       row("", ({ name }) => name),
@@ -142,23 +141,6 @@ export function sizeTable(
       ),
     ];
   });
-}
-
-const USUAL_BEDS = ["crib", "twin", "full", "queen", "king"] as const;
-
-function readSizes(door: Door, range: Cell): WantedSize[] {
-  const rows = filledRows(range);
-  if (rows.length === 0) {
-    return USUAL_BEDS.map((bed) => ({
-      name: bed,
-      ...bedSize(mattressSize(bed), usualDrop(bed, door.conventions.drop)),
-    }));
-  }
-  return rows.map(({ number, cells: [name, width, length] }) => ({
-    name: isEmpty(name) ? `size ${number}` : door.text(`sizes, row ${number}: name`, name),
-    width: door.length(`sizes, row ${number}: width`, width),
-    length: door.length(`sizes, row ${number}: length`, length),
-  }));
 }
 
 function readSeam(door: Door, seam: Cell) {

@@ -1,5 +1,5 @@
 /** Panels of one size, such as fat quarters, and bolts of several lengths. */
-import { type BoltPlan, planBolts, planPanels } from "./cutplan";
+import { type BoltPlan, type PanelPlan, planBolts, planPanels } from "./cutplan";
 import { coarsestMark, type ListedPatch, lying } from "./plans";
 import { Problem } from "./problem";
 import { covers, fits } from "./rounding";
@@ -13,23 +13,32 @@ export interface PanelOptions {
   system?: System;
 }
 
+/** Panels cut alike, with their strips and patches. */
+export interface PlannedPanels {
+  list: readonly ListedPatch[];
+  width: Inches;
+  height: Inches;
+  /** Lengths in it count this, inches. */
+  mark: number;
+  cuts: PanelPlan;
+}
+
 /**
- * The fewest equal panels that a list can be cut from. Each panel is cut in strips, across it or along it.
+ * The fewest equal panels that a list can be cut from, and how. Each panel is cut in strips, across it or along it.
  *
  * @param list patches; none may ask to be joined or cut along the length, which panels have no room for
  * @param width width of a panel, inches
  * @param height height of a panel, along the selvage, inches
- * @returns panels needed, and the count that no plan goes below
  * @throws Problem naming the row that no panel holds
  */
-export function panelsNeeded(
+export function planInPanels(
   list: readonly ListedPatch[],
   width: Inches,
   height: Inches,
   { trimming = true, system = "in" }: PanelOptions = {},
-): { panels: number; least: number } {
+): PlannedPanels {
   const mark = coarsestMark(list, system);
-  const found = planPanels(
+  const cuts = planPanels(
     list.map((patch, index) => {
       if (patch.grain === "join" || patch.grain === "along") {
         throw new Problem("bad input", `row ${index + 1}: “${patch.grain}” is for lengths of fabric, not for panels`);
@@ -39,8 +48,8 @@ export function panelsNeeded(
     { width: fits(mark, width), height: fits(mark, height) },
     { trimming, show: (length) => showing(system).length(length * mark) },
   );
-  step(() => `${found.panelCount} panels; no plan takes fewer than ${found.panelBound}`);
-  return { panels: found.panelCount, least: found.panelBound };
+  step(() => `${cuts.panelCount} panels; no plan takes fewer than ${cuts.panelBound}`);
+  return { list, width, height, mark, cuts };
 }
 
 /** A length to cut from a bolt, or a bolt at hand; lengths in inches. */

@@ -192,6 +192,17 @@ function readCorners(text: string, place: Place, names: FabricNames): Unit {
   };
 }
 
+/**
+ * The fabrics that one cell of a block names, each once; none where it is empty or belongs to another cell.
+ *
+ * @throws Problem "bad input" where the cell cannot be read
+ */
+export function fabricsInCell(written: string, names = new FabricNames()): readonly string[] {
+  const text = written.trim();
+  if (text === "" || text === "<" || text === "^") return [];
+  return [...new Set(fabricsOf(readUnit(text, { row: 0, column: 0 }, names)))];
+}
+
 /** The fabrics of a unit, as its maker reads them. */
 function fabricsOf(unit: Unit): readonly string[] {
   switch (unit.kind) {

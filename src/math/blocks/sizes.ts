@@ -11,11 +11,16 @@ export interface WantedSize extends Size {
   name: string;
 }
 
-/** A design in one size. */
-export interface SizedQuilt {
+/** A design laid out for one size. */
+export interface SizedLayout {
   name: string;
   across: number;
   down: number;
+  quilt: Quilt;
+}
+
+/** A design in one size, counted. */
+export interface SizedQuilt extends Omit<SizedLayout, "quilt"> {
   size: Size;
   /** Length of each fabric, inches, in the order of `quiltFabrics`. */
   lengths: Inches[];
@@ -34,6 +39,17 @@ export function sizedQuilts(
   options: PieceOptions & PlanOptions = {},
 ): SizedQuilt[] {
   const fabrics = quiltFabrics(design);
+  return sizedLayouts(design, wanted).map(({ quilt, ...sized }) => {
+    const plans = new Map(
+      fabricPlans(quiltPieces(quilt, options), options).map(({ fabric, plan }) => [fabric, plan.length]),
+    );
+    const lengths = fabrics.map((fabric) => plans.get(fabric) ?? inches(0));
+    return { ...sized, size: quiltSize(quilt), lengths };
+  });
+}
+
+/** The layout of a design repeated for several sizes: blocks across and down come nearest to each. */
+export function sizedLayouts(design: Quilt, wanted: readonly WantedSize[]): SizedLayout[] {
   const border = (design.borders ?? []).reduce((sum, { width }) => sum + width, 0);
   return wanted.map(({ name, width, length }) => {
     const inside = { width: inches(width - 2 * border), length: inches(length - 2 * border) };
@@ -45,12 +61,7 @@ export function sizedQuilts(
     if (across > MOST_BLOCKS || down > MOST_BLOCKS) {
       throw new Problem("bad input", `the size “${name}” takes ${across} × ${down} blocks; that is no quilt`);
     }
-    const quilt = { ...design, layout: repeated(design.layout, across, down) };
-    const plans = new Map(
-      fabricPlans(quiltPieces(quilt, options), options).map(({ fabric, plan }) => [fabric, plan.length]),
-    );
-    const lengths = fabrics.map((fabric) => plans.get(fabric) ?? inches(0));
-    return { name, across, down, size: quiltSize(quilt), lengths };
+    return { name, across, down, quilt: { ...design, layout: repeated(design.layout, across, down) } };
   });
 }
 

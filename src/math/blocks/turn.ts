@@ -1,4 +1,4 @@
-/** A block turned by quarter turns, clockwise. */
+/** Blocks and their patches turned by quarter turns, clockwise. */
 import { type Block, type Corner, CORNERS, type Direction, DIRECTIONS, type PlacedUnit, type Unit } from "./grammar";
 
 /** Quarter turns, clockwise. */
@@ -23,6 +23,11 @@ function quarterTurn(block: Block): Block {
     };
   });
   return { rows: block.columns, columns: block.rows, units, fabrics: block.fabrics };
+}
+
+/** A patch turned in its own cells: a quarter where they make a square, half round where they do not. */
+export function turnInPlace({ rows, columns, unit }: PlacedUnit): Unit {
+  return rows === columns ? turnUnit(unit) : turnUnit(turnUnit(unit));
 }
 
 function turnUnit(unit: Unit): Unit {
