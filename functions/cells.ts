@@ -5,7 +5,7 @@
 import { CONVENTIONS, type Conventions } from "../src/math/conventions";
 import { dateSentence, parseLength } from "../src/math/length";
 import { Problem, requireCount } from "../src/math/problem";
-import { nearestCount } from "../src/math/rounding";
+import { nearestCount, same } from "../src/math/rounding";
 import { decimalText, percentText, type Show } from "../src/math/show";
 import { fabricUnit, fromInches, type Inches, inches, type System, toInches, type Unit } from "../src/math/units";
 import { assume, tellIn } from "../src/math/working";
@@ -30,6 +30,9 @@ class StaysEmpty extends Error {}
 /** A number without a unit above this is no patch, border or quilt. */
 const LONGEST_BARE = 1000;
 const LONGEST = 10_000_000;
+
+/** A patch, strip or seam below this is a slip of the keyboard. Inches. */
+const SHORTEST = 1 / 1000;
 
 /** How far a typed step may miss an even part: 0.33333333 is a third, 0.333 is not. Inches. */
 const STEP_DUST = 1e-5;
@@ -74,7 +77,11 @@ export class Door {
 
   /** A length that may be 0, such as a seam, a margin or a loss. */
   lengthOrZero(name: string, cell: Cell, usual?: Inches): Inches {
-    return this.optional(name, cell, usual, lengthText, () => this.readLength(name, cell, this.system, LONGEST_BARE));
+    const length = this.anyLength(name, cell, usual);
+    if (length > 0 && length < SHORTEST) {
+      throw new Problem("bad input", (show) => `${name} is less than ${show.length(SHORTEST)}, too little to cut or sew`);
+    }
+    return length;
   }
 
   /** A length that may be longer than anything on a quilt, such as all strips end to end. */
@@ -91,9 +98,9 @@ export class Door {
   /** A place on a drawing, measured from any point: may be below 0. */
   place(name: string, cell: Cell): Inches {
     const below = typeof cell === "string" && /^\s*[-−–]/.test(cell) ? cell.replace(/[-−–]/, "") : undefined;
-    if (below !== undefined) return inches(-1 * this.lengthOrZero(name, below));
-    if (typeof cell === "number" && cell < 0) return inches(-1 * this.lengthOrZero(name, -cell));
-    return this.lengthOrZero(name, cell);
+    if (below !== undefined) return inches(-1 * this.anyLength(name, below));
+    if (typeof cell === "number" && cell < 0) return inches(-1 * this.anyLength(name, -cell));
+    return this.anyLength(name, cell);
   }
 
   /** An amount of fabric: a bare number is yards (metres). May be 0. */
@@ -209,6 +216,10 @@ export class Door {
     return fromInches(length, fabricUnit(this.system));
   }
 
+  private anyLength(name: string, cell: Cell, usual?: Inches): Inches {
+    return this.optional(name, cell, usual, lengthText, () => this.readLength(name, cell, this.system, LONGEST_BARE));
+  }
+
   /** Reads a cell, or takes the usual value where there is none, and says so in the working. */
   private optional<T>(name: string, cell: Cell, usual: T | undefined, tell: Tell<T>, read: () => T): T {
     if (!isEmpty(cell)) return read();
@@ -226,6 +237,7 @@ export class Door {
         named(name, () => parseLength(value, bareUnit)),
         LONGEST,
       );
+    if (same(value, 0)) return inches(0);
     if (value < 0) throw new Problem("bad input", `${name} must be 0 or more, not ${value}`);
     if (value > most) throw new Problem("bad input", `${name}: ${dateSentence(value)}`);
     return toInches(value, bareUnit);

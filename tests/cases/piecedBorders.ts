@@ -18,7 +18,7 @@ export const piecedBorders: Case[] = [
   { call: "BORDERUNITS", cells: [66, 0], fails: "#VALUE!", says: "unit must be more than 0", source: "derived" },
   {
     call: "BORDERUNITS",
-    cells: [1000, 0.0001],
+    cells: ["2000 in", 0.001],
     fails: "#VALUE!",
     says: "more than a million is not counted",
     source: "derived",
@@ -187,7 +187,7 @@ export const piecedBorders: Case[] = [
   { call: "BORDERFIT", cells: [46, 58, 0], fails: "#VALUE!", says: "unit must be more than 0", source: "derived" },
   {
     call: "BORDERFIT",
-    cells: [46, 58, 0.00001],
+    cells: ["2000 in", 58, 0.001],
     fails: "#VALUE!",
     says: "more than a million is not counted",
     source: "derived",

@@ -286,4 +286,25 @@ export const plans: Case[] = [
     says: "strips must be 0 or more",
     source: "derived",
   },
+  {
+    call: "STRIPSFIRST",
+    cells: [[["dust", 2.5, 2.9e-252, 100]], 40],
+    fails: "#VALUE!",
+    says: "row 1: height must be more than 0",
+    source: "derived",
+  },
+  {
+    call: "STRIPSFIRST",
+    cells: [[["slip", 2.5, 0.0009, 100]], 40],
+    fails: "#VALUE!",
+    says: "row 1: height is less than 0.001 in, too little to cut or sew",
+    source: "derived",
+  },
+  {
+    call: "STRIPSFIRST",
+    cells: [[["slip", 6.5, 0.002, 100]], 40, null, null, "cm"],
+    fails: "#VALUE!",
+    says: "row 1: height is less than 0.0025 cm, too little to cut or sew",
+    source: "derived",
+  },
 ];
