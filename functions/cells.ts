@@ -79,7 +79,10 @@ export class Door {
   lengthOrZero(name: string, cell: Cell, usual?: Inches): Inches {
     const length = this.anyLength(name, cell, usual);
     if (length > 0 && length < SHORTEST) {
-      throw new Problem("bad input", (show) => `${name} is less than ${show.length(SHORTEST)}, too little to cut or sew`);
+      throw new Problem(
+        "bad input",
+        (show) => `${name} is less than ${show.length(SHORTEST)}, too little to cut or sew`,
+      );
     }
     return length;
   }
