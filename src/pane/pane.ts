@@ -12,6 +12,8 @@ export interface PaneOptions {
   families: readonly Family[];
   sheet: Sheet;
   copyForClass?: CopyForClass;
+  /** The view that is shown at first: the list of functions, or the selected cell. */
+  first?: "find" | "cell";
 }
 
 const VIEWS = ["find", "cell", "class"] as const;
@@ -36,7 +38,7 @@ export class Pane {
     root: HTMLElement,
     private readonly options: PaneOptions,
   ) {
-    const { families, sheet, copyForClass } = options;
+    const { families, sheet, copyForClass, first = "find" } = options;
     const functions = byId(families);
     const tell = (sentence: string) => {
       this.tell(sentence);
@@ -67,7 +69,7 @@ export class Pane {
       this.walk(event);
     });
     root.append(this.status);
-    this.show("find");
+    this.show(first);
     sheet.onChange(() => {
       this.cell.lookSoon();
       this.form?.refresh();
