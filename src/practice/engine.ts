@@ -9,6 +9,7 @@ import {
   BaseFunction,
   type BaseValueObject,
   BooleanValueObject,
+  CELL_INVERTED_INDEX_CACHE,
   ErrorType,
   ErrorValueObject,
   FunctionType,
@@ -21,6 +22,9 @@ import { CellError, standInForHost } from "../../functions/standIn";
 import { type QuiltFunction, quiltFunctions } from "./catalogue";
 
 standInForHost();
+
+/** The engine's index of a column takes 0, an empty text and a blank cell for one value, and loses errors: it is not asked. */
+CELL_INVERTED_INDEX_CACHE.canUseCache = () => ({ rowsInCache: [], rowsNotInCache: [] });
 
 class EngineFunction extends BaseFunction {
   // Counting arguments is left to `calculate`, which can say what is wrong.

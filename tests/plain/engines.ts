@@ -8,9 +8,22 @@ export type Input = string | number | boolean | null;
 /** What a formula shows; an error is its text, such as "#N/A". Null for a cell that holds no formula. */
 export type Shown = string | number;
 
+/** A sheet by its name, with the inputs of its rows. */
+export interface InputSheet {
+  name: string;
+  rows: Input[][];
+}
+
 /** Works out some sheets, each in a workbook of its own, in @ironcalc/wasm. */
 export function recalculate(sheets: Input[][][]): Shown[][][] {
-  const inputs = sheets.map((rows) => rows.map((row) => row.map(typed)));
+  return recalculateBooks(sheets.map((rows) => [{ name: "Sheet1", rows }])).map(([rows]) => rows);
+}
+
+/** Works out some workbooks in @ironcalc/wasm; for each one the rows of each of its sheets. */
+export function recalculateBooks(books: InputSheet[][]): Shown[][][][] {
+  const inputs = books.map((sheets) =>
+    sheets.map(({ name, rows }) => ({ name, rows: rows.map((row) => row.map(typed)) })),
+  );
   const run = spawnSync(process.execPath, [join(__dirname, "ironcalc.mjs")], {
     input: JSON.stringify(inputs),
     encoding: "utf8",
@@ -18,7 +31,7 @@ export function recalculate(sheets: Input[][][]): Shown[][][] {
     timeout: 300_000,
   });
   if (run.status !== 0) throw run.error ?? new Error(run.stderr);
-  return JSON.parse(run.stdout) as Shown[][][];
+  return JSON.parse(run.stdout) as Shown[][][][];
 }
 
 /** As a maker would type it, with the apostrophe that keeps text from becoming a number or a date. */

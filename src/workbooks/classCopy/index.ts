@@ -17,7 +17,7 @@ import { attributesOf, encoded, type Tag, tagsOf } from "./xml";
 import { DAMAGED, refuse } from "./zip";
 
 export type { Answer, Asked, CellError, Value, WorkOut } from "./answers";
-export { type Report, reportSummary, reportText } from "./report";
+export { type Report, reportText } from "./report";
 
 export interface ClassCopy {
   readonly bytes: Uint8Array<ArrayBuffer>;

@@ -55,17 +55,6 @@ export function reportText({ turned, values, left, notes }: Report): string {
   return [...lines, ...notes].join("\n");
 }
 
-/** The report in a sentence or two, for a line on a screen. */
-export function reportSummary({ turned, values, left }: Report): string {
-  if (turned.length + values.length + left.length === 0) return "It calls no QUILT function.";
-  const all = `${formulas(turned.length)} turned into plain formulas, which work in any spreadsheet program`;
-  const others = [
-    ...(values.length > 0 ? [`${formulas(values.length)} became a value that does not change any more`] : []),
-    ...(left.length > 0 ? [`${formulas(left.length)} could not be turned`] : []),
-  ];
-  return others.length === 0 ? `${all}.` : `${all}; ${others.join("; ")}. Its last sheet says which and why.`;
-}
-
 function formulas(count: number): string {
   return `${count} formula${count === 1 ? "" : "s"}`;
 }

@@ -142,6 +142,9 @@ export class SheetPart {
 /** @param tag the opening tag of the cell, without a type; @param formulaTag that of its formula */
 function cellXml(prefix: string, tag: string, content: Content, formulaTag: string): string {
   if (content === null) return `${tag.slice(0, -1)}/>`;
+  // Programs take an empty text for a blank cell, which counts as 0, unless a formula gives it.
+  if ("value" in content && content.value === "" && !("formula" in content))
+    return cellXml(prefix, tag, { formula: '""', value: "", asItWas: false }, `<${prefix}f>`);
   const closing = `</${prefix}c>`;
   if (!("formula" in content))
     return withType(tag, constantType(content.value)) + constantXml(prefix, content.value) + closing;

@@ -120,10 +120,15 @@ export function kit(): Sheet {
         {
           cell: `J${row}`,
           style: "answer",
-          content: blank(filled, `I${row}*${boltOf(row)}-$B$7*F${row}`),
+          content: blank(`I${row}`, `I${row}*${boltOf(row)}-$B$7*F${row}`),
           format: "decimal",
         },
-        { cell: `K${row}`, style: "answer", content: blank(filled, `I${row}*${boltOf(row)}*D${row}`), format: "money" },
+        {
+          cell: `K${row}`,
+          style: "answer",
+          content: blank(`I${row}`, `I${row}*${boltOf(row)}*D${row}`),
+          format: "money",
+        },
       ];
     }),
     { cell: `A${LAST + 1}`, style: "label", content: "All fabrics" },

@@ -68,7 +68,7 @@ function patternSheet(): Sheet {
       const row = first + index;
       return [
         { cell: `A${row}`, style: "answerText", content: title },
-        { cell: `B${row}`, style: "answer", content: `=COUNTIF(${range},"?*")`, format: "count" },
+        { cell: `B${row}`, style: "answer", content: `=C${row}+COUNTIF(${range},"OK*")`, format: "count" },
         { cell: `C${row}`, style: "answer", content: `=COUNTIF(${range},"${WRONG}*")`, format: "count" },
         { cell: `D${row}`, style: "unit", content: `=IF(C${row}=0,"","look there")` },
       ];
