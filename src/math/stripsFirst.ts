@@ -41,19 +41,23 @@ export function stripsFirst(
   const mark = coarsestMark(list, "in");
   const strip = fits(mark, length);
   const taken: CutList[number][] = [];
-  const stripsFor = (count: number, along: number) =>
-    planCuts(
-      [...taken, patchOnStrip(along, count)].filter((patch) => patch.count > 0),
-      { width: strip },
-    ).length;
   let stripsUsed = 0;
+  const stripsFor = (count: number, along: number) =>
+    planCuts([...taken, patchOnStrip(along, count)], { width: strip }).length;
   const rows = list.map((patch): SplitPatch => {
     const along = lengthOnStrip(patch, stripWidth);
     const marks = along === undefined ? Infinity : covers(mark, along);
-    const fromStrips =
-      marks > strip || patch.count === 0 ? 0 : most(patch.count, (count) => stripsFor(count, marks) <= strips);
+    let fromStrips = 0;
+    if (marks <= strip && patch.count > 0) {
+      // Whole strips that are left yield so many; all that is left of all strips, were it in one piece, no more than so many.
+      const least = fits(marks, strip) * (strips - stripsUsed);
+      const room = taken.reduce((left, { width, count }) => left - width * count, strips * strip);
+      const limit = Math.min(patch.count, fits(marks, room));
+      fromStrips = most(Math.min(least, limit), limit, (count) => stripsFor(count, marks) <= strips);
+    }
     if (fromStrips > 0) {
-      stripsUsed = stripsFor(fromStrips, marks);
+      const onFreshStrips = stripsUsed + covers(fits(marks, strip), fromStrips);
+      stripsUsed = Math.min(onFreshStrips, stripsFor(fromStrips, marks));
       taken.push(patchOnStrip(marks, fromStrips));
     }
     step(() => `${patch.label}: ${fromStrips} from strips, ${patch.count - fromStrips} from yardage`);
@@ -73,9 +77,10 @@ function lengthOnStrip({ width, height, grain }: ListedPatch, stripWidth: Inches
   return same(width, stripWidth) && grain === "any" ? height : undefined;
 }
 
-/** The largest count from 0 to `limit` that is possible, where every smaller one is possible too. */
-function most(limit: number, possible: (count: number) => boolean): number {
-  let [least, beyond] = [0, limit + 1];
+/** The largest count from `least`, which is possible, to `limit`, where every smaller one is possible too. */
+function most(least: number, limit: number, possible: (count: number) => boolean): number {
+  if (least === limit || possible(limit)) return limit;
+  let beyond = limit;
   while (beyond - least > 1) {
     const middle = least + Math.trunc((beyond - least) / 2);
     if (possible(middle)) least = middle;

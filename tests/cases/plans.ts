@@ -288,6 +288,25 @@ export const plans: Case[] = [
   },
   {
     call: "STRIPSFIRST",
+    cells: [
+      [
+        ["long", 30, 2.5, 10],
+        ["short", 7, 2.5, 30],
+      ],
+      10,
+    ],
+    gives: [
+      ["label", "width", "height", "from yardage", "grain", "from strips"],
+      ["long", 30, 2.5, 0, "any", 10],
+      ["short", 7, 2.5, 20, "any", 10],
+      [null, null, null, null, null, 10],
+      [null, null, null, null, null, 0],
+    ],
+    source: "derived",
+    note: "each strip holds one of 30 in and, in the 12 in left, one of 7 in, though 10 × 12 in would be 17 in one piece",
+  },
+  {
+    call: "STRIPSFIRST",
     cells: [[["dust", 2.5, 2.9e-252, 100]], 40],
     fails: "#VALUE!",
     says: "row 1: height must be more than 0",
