@@ -1,4 +1,5 @@
 /** The guide to blocks drawn in cells: each unit with its cells and its picture, both from the same text. */
+import { fabricColors } from "../../src/math/blocks/cellColors";
 import { readBlock } from "../../src/math/blocks/grammar";
 import { blockPicture } from "../../src/pictures/quiltTop";
 import { GENERATED } from "./page";
@@ -98,6 +99,34 @@ holds a block's name, and behind it 90, 180 or 270 where the block lies turned c
 [QUILTPIECES](quilts.md#quiltpieces) and [QUILTFABRICS](quilts.md#quiltfabrics) then list everything to cut and to buy, with
 sashing and borders; [SIZETABLE](quilts.md#sizetable) counts the same design again for other sizes.`;
 
+/** Cells with the words and the values of their fills. */
+const COLORED: { text: string; fill?: readonly [word: string, color: string] }[][] = [
+  [{ text: "rust", fill: ["red", "#a63d2f"] }, { text: "sand / rust" }, { text: "sand", fill: ["yellow", "#f2d16b"] }],
+  [{ text: "night / sand", fill: ["blue", "#1d3557"] }, { text: "rust" }, { text: "night \\ sand" }],
+];
+
+const COLORS = `## Colors
+
+Fill cells with the colors of your fabrics, and the pictures in the pane take them over. A filled cell that names one fabric
+gives that fabric its color; where several do, the first one counts, line by line from the upper left. A cell that names several
+fabrics tells a color only where nothing else does: a fabric that stands alone in no filled cell takes the color of the first
+filled cell that names it before the others. In a quilt, the cells of the blocks, the sashing and the borders tell colors; those
+of the layout do not. A fabric without a color of its own is drawn in a pale one.
+
+Every fabric keeps its hatch, so that the picture can be read in black and white.
+
+${table(COLORED.map((row) => row.map(({ text, fill }) => `\`${text}\`${fill ? ` on ${fill[0]}` : ""}`)))}
+
+![A block in the colors of its cells](figures/drawn-colors.svg)`;
+
+const TURNING = `## Turning on the picture
+
+In the pane, every block of a quilt's picture can be pressed, or reached with Tab and the arrow keys and turned with Enter: it
+turns by a quarter, and its cell of the layout is written anew, such as \`star 90\` for \`star\`. In the picture of a block, a patch
+of several fabrics turns in the same way, a patch that is no square half round. What is cut and bought follows as after any
+change; the sheet's own Undo takes it back. A cell that holds a formula is not written over, and blocks whose layout is typed
+into the formula itself cannot be turned.`;
+
 /** The page and its pictures, by file name. */
 export function blockGuide(): Map<string, string> {
   const files = new Map<string, string>();
@@ -106,11 +135,20 @@ export function blockGuide(): Map<string, string> {
     files.set(picture, blockPicture(title, readBlock(cells)));
     return `## ${title}\n\n${words.replace(/\\/g, "\\\\")}\n\n${grid(cells)}\n\n![${title}](${picture})`;
   });
-  const page = ["# Drawing blocks in cells", GENERATED, INTRODUCTION, ...sections, QUILTS].join("\n\n") + "\n";
+  const colored = readBlock(COLORED.map((row) => row.map(({ text }) => text)));
+  const cells = COLORED.flat().map(({ text, fill }) => ({ text, fill: fill?.[1] ?? null }));
+  const colors = fabricColors(cells, colored.fabrics);
+  files.set("figures/drawn-colors.svg", blockPicture("A block in the colors of its cells", colored, { colors }));
+  const parts = ["# Drawing blocks in cells", GENERATED, INTRODUCTION, ...sections, COLORS, QUILTS, TURNING];
+  const page = parts.join("\n\n") + "\n";
   return files.set("drawing-blocks.md", page);
 }
 
 function grid(cells: readonly string[][]): string {
-  const line = (row: readonly string[]) => `| ${row.map((text) => `\`${text}\``).join(" | ")} |`;
+  return table(cells.map((row) => row.map((text) => `\`${text}\``)));
+}
+
+function table(cells: readonly string[][]): string {
+  const line = (row: readonly string[]) => `| ${row.join(" | ")} |`;
   return [`|${" |".repeat(cells[0].length)}`, `|${" --- |".repeat(cells[0].length)}`, ...cells.map(line)].join("\n");
 }

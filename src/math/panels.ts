@@ -59,6 +59,16 @@ export interface CountedLength {
   count: number;
 }
 
+/** Which lengths come from which bolts. */
+export interface PlannedBolts {
+  plan: BoltPlan;
+  /** Lengths in the plan count this, inches. */
+  mark: number;
+  cuts: readonly CountedLength[];
+  /** What is cut beyond each length, inches. */
+  generosity: Inches;
+}
+
 /** Lengths on bolts are counted in sixteenths of an inch, or in millimeters. */
 const BOLT_MARK: Readonly<Record<System, number>> = { in: 1 / 16, cm: 1 / 25.4 };
 
@@ -75,12 +85,12 @@ export function boltPlan(
   bolts: readonly CountedLength[],
   generosity = inches(0),
   system: System = "in",
-): { plan: BoltPlan; mark: number } {
+): PlannedBolts {
   const mark = BOLT_MARK[system];
   const plan = planBolts(
     cuts.map((cut) => ({ ...cut, length: covers(mark, cut.length + generosity) })),
     bolts.map((bolt) => ({ ...bolt, length: fits(mark, bolt.length) })),
   );
   step((show) => `${plan.boltCount} bolts, ${show.fabric(plan.left * mark)} left over`);
-  return { plan, mark };
+  return { plan, mark, cuts, generosity };
 }

@@ -87,10 +87,14 @@ function borderShapes(
  */
 export function borderMeasuredPicture(
   measured: readonly [Inches, Inches, Inches],
-  options: PictureOptions = {},
+  options: PictureOptions & {
+    /** how far the three may differ before the picture warns, inches */
+    spread?: Inches;
+  } = {},
 ): string {
   const { usual, show } = settle(options);
-  const { length, spread, outOfSquare } = borderMeasured(measured, options.mark ?? usual.mark, usual.spread);
+  const { mark = usual.mark, spread: most = usual.spread } = options;
+  const { length, spread, outOfSquare } = borderMeasured(measured, mark, most);
   const title = `Borders cut ${show.length(length)} from three measurements`;
   const apart = `the measurements differ by ${show.length(spread)}${outOfSquare ? ": the quilt is out of square" : ""}`;
   const drawing = new Drawing(title, `${title}: ${measured.map((one) => show.length(one)).join(", ")}; ${apart}`, 1);
@@ -103,7 +107,7 @@ export function borderMeasuredPicture(
     drawing.line({ x, y: 0 }, { x, y: height }, { thin: true });
     drawing.text({ x, y: height / 2 }, show.length(one), { turned: -90, ground: true });
   });
-  drawing.note("not to scale: the mean of the three, up to the next ruler mark");
+  drawing.note(`not to scale: the mean of the three${mark > 0 ? ", up to the next ruler mark" : ""}`);
   drawing.note(apart);
   return drawing.svg();
 }

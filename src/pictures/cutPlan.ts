@@ -6,8 +6,9 @@ import type { Piece, Strip } from "../math/cutplan";
 import type { Plan } from "../math/plans";
 import { type Show, showing } from "../math/show";
 import type { System } from "../math/units";
-import { Drawing, type TextStyle } from "./drawing";
-import { SMALL_SIZE, TEXT_SIZE, textWidth } from "./lettering";
+import { Drawing } from "./drawing";
+import { fittingText, type FittingText, type Kind, kindsOf } from "./kinds";
+import { TEXT_SIZE, textWidth } from "./lettering";
 
 /** Width of the fabric as drawn, and the greatest height of a column of strips, pixels. */
 const DRAWN_WIDTH = 430;
@@ -28,13 +29,6 @@ export function cutPlanPicture(title: string, plan: Plan, system: System = "in")
   return picture.svg();
 }
 
-/** A kind of piece: the patches of one row of the list, whichever way they lie, or the strips that they are joined from. */
-interface Kind {
-  key: string;
-  fill: number;
-  words: string;
-}
-
 class PlanPicture {
   private readonly kinds: ReadonlyMap<number, Kind>;
   private readonly drawing: Drawing;
@@ -51,7 +45,8 @@ class PlanPicture {
     const height = this.columnHeight(whole);
     this.columns = columnsFor(height);
     this.scale = whole * Math.min(1, (HIGHEST * this.columns) / height);
-    this.kinds = kindsOf(plan, show);
+    const rows = strips.flatMap(({ pieces }) => pieces.map(({ row }) => row));
+    this.kinds = kindsOf(rows, (row) => kindWords(plan, row, show));
     const facts = `${stripCount} strips take ${show.length(plan.length)} of fabric ${show.length(plan.fabricWidth)} wide`;
     const listed = strips.map((strip) => this.stripWords(strip)).join("; ");
     this.drawing = new Drawing(title, `${title}: ${facts}: ${listed}`, this.scale);
@@ -120,20 +115,11 @@ class PlanPicture {
   }
 
   /** The key and the width of a piece, or the key alone, level or upright, as far as there is room. */
-  private wordsOn(piece: Piece): { text: string; style: TextStyle } | undefined {
+  private wordsOn(piece: Piece): FittingText | undefined {
     const { key } = this.kinds.get(piece.row)!;
     const [across, along] = [piece.across, piece.along].map((marks) => marks * this.plan.mark * this.scale);
-    const whole = `${key} ${piece.part === "full width" ? "full width" : this.show.length(piece.across * this.plan.mark)}`;
-    const ways = [whole, key].flatMap((text) => [
-      { text, style: { ground: true } },
-      { text, style: { ground: true, small: true } },
-      { text, style: { ground: true, small: true, turned: -90 } },
-    ]);
-    return ways.find(({ text, style }: { text: string; style: TextStyle }) => {
-      const size = style.small ? SMALL_SIZE : TEXT_SIZE;
-      const [room, depth] = style.turned === undefined ? [across, along] : [along, across];
-      return textWidth(text, size) + 6 <= room && size + 1 <= depth;
-    });
+    const size = piece.part === "full width" ? "full width" : this.show.length(piece.across * this.plan.mark);
+    return fittingText([`${key} ${size}`, key], across, along);
   }
 
   private writeLeft(left: number, height: number, at: { x: number; y: number }): void {
@@ -181,26 +167,9 @@ function columnsFor(height: number): number {
   return best;
 }
 
-/** Letters, fills and words by row of the list, in the order of the list. */
-function kindsOf(plan: Plan, show: Show): Map<number, Kind> {
-  const rows = new Set(plan.cuts.strips.flatMap(({ pieces }) => pieces.map(({ row }) => row)));
-  return new Map(
-    [...rows]
-      .sort((a, b) => a - b)
-      .map((row, index) => [row, { key: letters(index), fill: index, words: kindWords(plan, row, show) }]),
-  );
-}
-
 function kindWords(plan: Plan, row: number, show: Show): string {
   const { label, width, height, count } = plan.list[row];
   const join = plan.cuts.joins.find((one) => one.row === row);
   const joined = join === undefined ? "" : `, from ${join.strips} strips joined`;
   return `${label === "" ? "" : `${label}: `}${count} of ${show.length(width)} × ${show.length(height)}${joined}`;
-}
-
-/** A, B … Z, AA, AB … */
-function letters(index: number): string {
-  const last = index % 26;
-  const before = (index - last) / 26;
-  return (before > 0 ? letters(before - 1) : "") + String.fromCharCode(65 + last);
 }

@@ -3,7 +3,7 @@
  * solid, a seam line dashed, and every measure stands in words beside its line.
  */
 import { fits } from "../math/rounding";
-import { colorOf, hatchOf, hatchPattern } from "./fabrics";
+import { colorOf, hatchName, hatchOf, hatchPattern, INK, inkOn, PAPER } from "./fabrics";
 import { escape, pixels, SMALL_SIZE, TEXT_SIZE, textWidth, TITLE_SIZE } from "./lettering";
 
 export interface Point {
@@ -14,8 +14,6 @@ export interface Point {
 /** How an area is filled. Fabrics are numbered. */
 export type Fill = "none" | "paper" | number;
 
-const INK = "#1f2328";
-const PAPER = "#ffffff";
 const MARGIN = 12;
 const SWATCH = 16;
 const LEGEND_LINE = 22;
@@ -45,7 +43,8 @@ const NOWHERE: Point = { x: 0, y: 0 };
 /** Collects shapes in the maker's measure and writes them as one SVG. The y axis points down. */
 export class Drawing {
   private readonly shapes: string[] = [];
-  private readonly hatches = new Set<number>();
+  /** Hatches in use, by their names. */
+  private readonly hatches = new Map<string, string>();
   private readonly box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
   private readonly legends: { fill: Fill; words: string }[] = [];
   private readonly notes: string[] = [];
@@ -59,6 +58,8 @@ export class Drawing {
     private readonly title: string,
     private readonly description: string,
     private readonly scale: number,
+    /** Colors that the maker gave to fabrics, as six digits: #c0392b. */
+    private readonly colors: ReadonlyMap<number, string> = new Map(),
   ) {}
 
   /** A number of pixels in the drawing's measure: room for words, whatever the scale. */
@@ -76,11 +77,14 @@ export class Drawing {
     const points = corners.map((corner) => this.place(corner)).map(({ x, y }) => `${pixels(x)},${pixels(y)}`);
     const outline = `points="${points.join(" ")}"`;
     const part = style.part === undefined ? "" : ` class="${style.part}"`;
-    this.shapes.push(`<polygon ${outline}${part} ${stroke(style)} fill="${this.color(fill)}"/>`);
+    const own = typeof fill === "number" ? this.colors.get(fill) : undefined;
+    const ink = own === undefined ? INK : inkOn(own);
+    this.shapes.push(`<polygon ${outline}${part} ${stroke(style, ink)} fill="${own ?? colorIn(fill)}"/>`);
     const hatch = typeof fill === "number" ? hatchOf(fill) : 0;
     if (hatch > 0) {
-      this.hatches.add(hatch);
-      this.shapes.push(`<polygon ${outline} fill="url(#hatch${hatch})" stroke="none"/>`);
+      const name = hatchName(hatch, ink);
+      this.hatches.set(name, hatchPattern(hatch, ink));
+      this.shapes.push(`<polygon ${outline} fill="url(#${name})" stroke="none"/>`);
     }
     return this;
   }
@@ -180,7 +184,7 @@ export class Drawing {
     const width = Math.max(this.box.right - this.box.left, titleWidth) + 2 * MARGIN;
     const height = this.box.bottom - this.box.top + 2 * MARGIN + head;
     const [left, top] = [this.box.left - MARGIN, this.box.top - MARGIN - head];
-    const patterns = [...this.hatches].map(hatchPattern).join("");
+    const patterns = [...this.hatches.values()].join("");
     const [x, y, across, down] = [left, top, width, height].map((value) => Math.round(value));
     return (
       `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${x} ${y} ${across} ${down}" width="${across}" height="${down}" ` +
@@ -208,11 +212,6 @@ export class Drawing {
       const middle = { x: corner.x + side, y: corner.y + side / 2 };
       this.text(middle, words, { anchor: "start" }, { x: 8, y: 0 });
     });
-  }
-
-  private color(fill: Fill): string {
-    if (fill === "none") return "none";
-    return fill === "paper" ? PAPER : colorOf(fill);
   }
 
   private place(point: Point): Point {
@@ -265,7 +264,12 @@ function sizeOf({ small = false }: TextStyle): number {
   return small ? SMALL_SIZE : TEXT_SIZE;
 }
 
-function stroke({ dashed = false, thin = false }: LineStyle): string {
+function colorIn(fill: Fill): string {
+  if (fill === "none") return "none";
+  return fill === "paper" ? PAPER : colorOf(fill);
+}
+
+function stroke({ dashed = false, thin = false }: LineStyle, ink = INK): string {
   const dash = dashed ? ' stroke-dasharray="5 4"' : "";
-  return `stroke="${INK}" stroke-width="${thin ? 0.8 : 1.6}"${dash} stroke-linejoin="round"`;
+  return `stroke="${ink}" stroke-width="${thin ? 0.8 : 1.6}"${dash} stroke-linejoin="round"`;
 }

@@ -3,13 +3,17 @@ import { mattressSize } from "../math/beds";
 import { readBlock } from "../math/blocks/grammar";
 import { FabricNames } from "../math/blocks/fabricNames";
 import type { Quilt } from "../math/blocks/quilt";
+import { sizedLayouts } from "../math/blocks/sizes";
+import { boltPlan, planInPanels } from "../math/panels";
 import { plan } from "../math/plans";
 import { inches } from "../math/units";
 import { backingPicture } from "./backing";
 import { bedPicture } from "./beds";
 import { biasSquarePicture, diagonalJoinPicture } from "./binding";
 import { borderFitPicture, borderLengthsPicture, borderMeasuredPicture } from "./borders";
+import { boltPlanPicture } from "./bolts";
 import { cutPlanPicture } from "./cutPlan";
+import { panelsPicture } from "./panels";
 import {
   cornerPicture,
   geesePicture,
@@ -21,6 +25,7 @@ import {
 } from "./patches";
 import { blockPicture, quiltPicture } from "./quiltTop";
 import { settingTrianglePicture, topPicture } from "./settings";
+import { sizesPicture } from "./sizes";
 import {
   diamondPicture,
   halfRectanglePicture,
@@ -54,8 +59,11 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["TUBEUNITS", () => tubeUnitsPicture(inches(34), inches(2.5), TUBE)],
   ["TUBELENGTH", () => tubePicture([units(3, 4), units(2.5, 6)], TUBE)],
   ["PLAN", cutPlan],
+  ["PANELSNEEDED", panels],
+  ["BOLTPLAN", bolts],
   ["BLOCKPIECES", () => blockPicture("A star in cells", star().block)],
   ["QUILTPIECES", quilt],
+  ["SIZETABLE", sizes],
   ["TOPSIZE", () => topPicture(4, 5, inches(12), { sashing: inches(4), edge: "sashed" })],
   ["TOPPIECES", () => topPicture(4, 5, inches(10), { sashing: inches(2), edge: "sashed", setting: "on point" })],
   ["CUTSIDETRIANGLE", () => settingTrianglePicture("side triangle", inches(10))],
@@ -68,6 +76,8 @@ export const figures: ReadonlyMap<string, () => string> = new Map([
   ["BINDINGSTRIPS", () => diagonalJoinPicture(inches(2.5))],
   ["BIASSQUARE", () => biasSquarePicture(inches(36), inches(2.25))],
 ]);
+
+const DESIGN_FABRICS = ["sand", "slate", "rust"];
 
 const TUBE = { stripWidth: inches(2.5) };
 
@@ -99,6 +109,32 @@ function cutPlan(): string {
   return cutPlanPicture("A cut plan", plan(list));
 }
 
+function panels(): string {
+  const rows: [string, number, number, number][] = [
+    ["leaf", 6.5, 3.5, 24],
+    ["stem", 2, 6.5, 12],
+    ["square", 3.5, 3.5, 20],
+  ];
+  const list = rows.map(([label, width, height, count]) => {
+    return { label, width: inches(width), height: inches(height), count, grain: "any" as const };
+  });
+  return panelsPicture("Patches from fat quarters", planInPanels(list, inches(21), inches(17.5)));
+}
+
+function bolts(): string {
+  const yards = (count: number) => inches(36 * count);
+  const cuts = [
+    { label: "backing", length: yards(4.5), count: 3 },
+    { label: "kit", length: yards(1.25), count: 9 },
+    { label: "sample", length: yards(0.5), count: 4 },
+  ];
+  const stock = [
+    { label: "full bolt", length: yards(15), count: 2 },
+    { label: "part bolt", length: yards(7), count: 1 },
+  ];
+  return boltPlanPicture("Lengths from bolts", boltPlan(cuts, stock));
+}
+
 function star() {
   const names = new FabricNames();
   const block = readBlock(
@@ -113,7 +149,7 @@ function star() {
   return { names, block };
 }
 
-function quilt(): string {
+function design(): Quilt {
   const { block, names } = star();
   const plain = readBlock([["rust"]], names);
   const layout = Array.from({ length: 4 }, (_, row) =>
@@ -122,7 +158,7 @@ function quilt(): string {
       turns: 0 as const,
     })),
   );
-  const design: Quilt = {
+  return {
     layout,
     blocks: new Map([
       ["star", block],
@@ -133,5 +169,16 @@ function quilt(): string {
     edge: "sashed",
     borders: [{ width: inches(4), fabric: "sand" }],
   };
-  return quiltPicture("A quilt in cells", design, ["sand", "slate", "rust"]);
+}
+
+function quilt(): string {
+  return quiltPicture("A quilt in cells", design(), DESIGN_FABRICS);
+}
+
+function sizes(): string {
+  const wanted = [
+    { name: "crib", width: inches(36), length: inches(52) },
+    { name: "throw", width: inches(60), length: inches(76) },
+  ];
+  return sizesPicture("A quilt in two sizes", sizedLayouts(design(), wanted), DESIGN_FABRICS);
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { Drawing, type TextStyle } from "../../src/pictures/drawing";
-import { colorOf, hatchOf } from "../../src/pictures/fabrics";
+import { colorOf, hatchOf, hatchPattern, inkOn, luminance, plainColor } from "../../src/pictures/fabrics";
 import { areaOf, boxOf, expectPixels, readPicture } from "./reading";
 
 describe("Drawing", () => {
@@ -63,12 +63,39 @@ describe("Drawing", () => {
     expect(left).toContain("rotate(-90 ");
   });
 
-  test("64 fabrics differ in color or hatch, the first eight in both", () => {
-    const all = Array.from({ length: 64 }, (_, fabric) => `${colorOf(fabric)} ${hatchOf(fabric)}`);
-    expect(new Set(all).size).toBe(64);
-    const first = Array.from({ length: 8 }, (_, fabric) => fabric);
-    expect(new Set(first.map(colorOf)).size).toBe(8);
-    expect(new Set(first.map(hatchOf)).size).toBe(8);
+  test("128 fabrics differ in color or hatch, the first sixteen in their hatch", () => {
+    const all = Array.from({ length: 128 }, (_, fabric) => `${colorOf(fabric)} ${hatchOf(fabric)}`);
+    expect(new Set(all).size).toBe(128);
+    expect(new Set(all.slice(0, 8).map((look) => look.split(" ")[0])).size).toBe(8);
+    const hatches = Array.from({ length: 16 }, (_, fabric) => hatchPattern(hatchOf(fabric), "#1f2328"));
+    expect(new Set(hatches.map((pattern) => pattern.replace(/id="\w+"/, ""))).size).toBe(16);
+  });
+
+  const color = fc
+    .tuple(...Array.from({ length: 3 }, () => fc.integer({ min: 0, max: 255 })))
+    .map((parts) => `#${parts.map((part) => part.toString(16).padStart(2, "0")).join("")}`);
+
+  test("what is drawn on a maker's color stands out by 4.5 to 1", () => {
+    fc.assert(
+      fc.property(color, (fill) => {
+        const [ground, ink] = [luminance(fill), luminance(inkOn(fill))].map((bright) => bright + 0.05);
+        expect(Math.max(ground, ink) / Math.min(ground, ink)).toBeGreaterThan(4.5);
+        const svg = new Drawing("t", "the description", 10, new Map([[1, fill]])).rectangle(0, 0, 1, 1, 1).svg();
+        readPicture(svg);
+        expect(svg).toContain(`fill="${fill}"`);
+        expect(svg).toContain(`stroke="${inkOn(fill)}" stroke-width="1.6"`);
+        expect(svg).toContain(`<g stroke="${inkOn(fill)}"`);
+      }),
+    );
+    expect(luminance("#777777")).toBeCloseTo(0.1845, 3);
+  });
+
+  test("colors are read as six digits, or not at all", () => {
+    expect(plainColor(" #C0392B ")).toBe("#c0392b");
+    expect(plainColor("#fa0")).toBe("#ffaa00");
+    for (const other of ["", "red", "#12345", '#123456"/><script>', "rgb(1,2,3)"]) {
+      expect(plainColor(other)).toBeUndefined();
+    }
   });
 });
 

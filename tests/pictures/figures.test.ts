@@ -1,6 +1,6 @@
 import { worksheetFunctions } from "../../functions";
 import { figures } from "../../src/pictures/figures";
-import { readPicture } from "./reading";
+import { overlappingTexts, readPicture } from "./reading";
 
 describe("figures", () => {
   test.each([...figures.keys()])("%s belongs to a worksheet function", (id) => {
@@ -8,8 +8,10 @@ describe("figures", () => {
   });
 
   test.each([...figures])("%s is a whole picture", (_id, draw) => {
-    const { title, words } = readPicture(draw());
+    const svg = draw();
+    const { title, words } = readPicture(svg);
     expect(words).toContain(title);
+    expect(overlappingTexts(svg)).toEqual([]);
   });
 
   test("no two figures are the same", () => {

@@ -86,6 +86,47 @@ function expectHatchesDefined(svg: string, root: Element): void {
   expect([...new Set(used)].sort()).toEqual([...defined].sort());
 }
 
+/** How wide a letter is drawn on the average, and how high, in parts of the size of the type. */
+const LETTER = { wide: 0.52, high: 0.72 };
+
+/** Pairs of texts that lie on one another. */
+export function overlappingTexts(svg: string): string[] {
+  const root = readXml(svg.trim());
+  const texts = descendants(root, "text").map(({ text, attributes }) => {
+    const size = Number({ ...root.attributes, ...attributes }["font-size"]);
+    const [x, y, width] = [Number(attributes.x), Number(attributes.y), plain(text).length * size * LETTER.wide];
+    const anchor = attributes["text-anchor"];
+    const left = anchor === "middle" ? -width / 2 : anchor === "end" ? -width : 0;
+    const turned = /^rotate\((\S+) /.exec(attributes.transform);
+    const turn = (Number(turned?.[1] ?? 0) * Math.PI) / 180;
+    const half = (size * LETTER.high) / 2;
+    const corners = [
+      [left, -half],
+      [left + width, -half],
+      [left + width, half],
+      [left, half],
+    ].map(([across, down]) => ({
+      x: x + across * Math.cos(turn) - down * Math.sin(turn),
+      y: y + across * Math.sin(turn) + down * Math.cos(turn),
+    }));
+    return { words: plain(text), corners };
+  });
+  return texts.flatMap(({ words, corners }, index) =>
+    texts
+      .slice(index + 1)
+      .filter((other) => !areApart(corners, other.corners) && !areApart(other.corners, corners))
+      .map((other) => `${words} | ${other.words}`),
+  );
+}
+
+/** Whether all of another shape lies beyond one side of a shape that runs clockwise. */
+function areApart(corners: readonly Point[], others: readonly Point[]): boolean {
+  return corners.some((from, index) => {
+    const to = corners[(index + 1) % corners.length];
+    return others.every(({ x, y }) => (to.x - from.x) * (y - from.y) - (to.y - from.y) * (x - from.x) <= 0);
+  });
+}
+
 /** Area of a shape, square pixels. */
 export function areaOf(corners: readonly Point[]): number {
   const twice = corners.reduce((sum, { x, y }, index) => {
