@@ -115,13 +115,13 @@ export function backingPanels(
 function readWays(door: Door, cells: Cell[]): BackingWay[] {
   const [width, length, fabricWidth, margin, panelSeam, print, repeat, step, squaring] = cells;
   return backingWays(door.length("width", width), door.length("length", length), {
-    fabricWidth: door.length("fabric width", fabricWidth, door.conventions.fabricWidth),
+    fabricWidth: door.fabricWidth("fabric width", fabricWidth),
     margin: door.lengthOrZero("margin", margin, door.conventions.margin),
     panelSeam: door.lengthOrZero("panel seam", panelSeam, door.conventions.panelSeam),
     print: door.choice("print", print, PRINTS, "any"),
     repeat: door.lengthOrZero("repeat", repeat, inches(0)),
     shopStep: door.shopStep(step),
-    squaring: door.lengthOrZero("squaring", squaring, inches(0)),
+    squaring: door.squaring(squaring),
   });
 }
 

@@ -89,7 +89,7 @@ export function bindingFabric(
       bindings.bindingFabric(
         ...readBinding(door, [width, length, strip, fabricWidth, tail, join]),
         door.shopStep(step),
-        door.lengthOrZero("squaring", squaring, inches(0)),
+        door.squaring(squaring),
       ),
     ),
   );
@@ -114,8 +114,8 @@ export function biasSquare(length: any, strip: any, units?: any, seam?: any, mar
       bindings.biasSquare(
         door.longLength("length", length),
         door.length("strip", strip),
-        door.lengthOrZero("seam", seam, door.conventions.seam),
-        door.lengthOrZero("mark", mark, toInches(1, door.system)),
+        door.seam(seam),
+        door.mark(mark, toInches(1, door.system)),
       ),
     ),
   );
@@ -136,11 +136,7 @@ export function biasSquare(length: any, strip: any, units?: any, seam?: any, mar
 export function biasLength(square: any, strip: any, units?: any, seam?: any): any {
   return answer(units, (door) =>
     door.showsLength(
-      bindings.biasLength(
-        door.length("square", square),
-        door.length("strip", strip),
-        door.lengthOrZero("seam", seam, inches(0)),
-      ),
+      bindings.biasLength(door.length("square", square), door.length("strip", strip), door.seam(seam, inches(0))),
     ),
   );
 }
@@ -152,7 +148,7 @@ function readBinding(door: Door, cells: Cell[]) {
     door.length("length", length),
     {
       strip: door.length("strip", strip, door.conventions.bindingStrip),
-      fabricWidth: door.length("fabric width", fabricWidth, door.conventions.fabricWidth),
+      fabricWidth: door.fabricWidth("fabric width", fabricWidth),
       tail: door.lengthOrZero("tail", tail, door.conventions.bindingTail),
       join: door.choice("join", join, JOINS, "diagonal"),
       seam: door.conventions.seam,

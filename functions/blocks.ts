@@ -7,7 +7,6 @@ import { blockPieces as blockPiecesOf, type CutPatches } from "../src/math/block
 import { planFabric } from "../src/math/plans";
 import { Problem } from "../src/math/problem";
 import { showing } from "../src/math/show";
-import { inches } from "../src/math/units";
 import { answer, type Cell, type Door, isEmpty } from "./cells";
 import { cellTexts, patchTable } from "./blockCells";
 
@@ -66,8 +65,8 @@ export function blockFabric(
     const name = fabricName(door, patches, names, fabric);
     if (blocks === 0) return 0;
     const plan = fabricPlan(patches, name, {
-      fabricWidth: door.length("width", width, door.conventions.fabricWidth),
-      squaring: door.lengthOrZero("squaring", squaring, inches(0)),
+      fabricWidth: door.fabricWidth("width", width),
+      squaring: door.squaring(squaring),
       system: door.system,
     });
     return door.showsFabric(planFabric(plan, door.shopStep(step)));
@@ -88,7 +87,7 @@ export function blockCheck(block: any[][], size: any, seam?: any, units?: any): 
     checkBlock(
       readBlock(cellTexts(block)),
       door.length("size", size),
-      { seam: door.lengthOrZero("seam", seam, door.conventions.seam), mark: door.conventions.mark },
+      { seam: door.seam(seam), mark: door.conventions.mark },
       showing(door.system),
     ),
   );
@@ -97,7 +96,7 @@ export function blockCheck(block: any[][], size: any, seam?: any, units?: any): 
 function readPieces(door: Door, cells: Cell, size: Cell, count: Cell, seam: Cell) {
   const names = new FabricNames();
   const block: Block = readBlock(cellTexts(cells), names);
-  const options = { seam: door.lengthOrZero("seam", seam, door.conventions.seam), mark: door.conventions.mark };
+  const options = { seam: door.seam(seam), mark: door.conventions.mark };
   return { names, patches: blockPiecesOf(block, door.length("size", size), door.count("count", count, 1), options) };
 }
 

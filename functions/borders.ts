@@ -144,7 +144,7 @@ export function borderMeasured(first: any, second: any, third: any, mark?: any, 
   return answer(units, (door) => {
     const measured = borders.borderMeasured(
       [door.length("first", first), door.length("second", second), door.length("third", third)],
-      door.lengthOrZero("mark", mark, door.conventions.mark),
+      door.mark(mark),
       door.lengthOrZero("spread", spread, door.conventions.spread),
     );
     const note = `not square: the measurements differ by ${showing(door.system).length(measured.spread)}`;
@@ -205,11 +205,11 @@ export function borderFit(
   return answer(units, (door) => {
     const [insideWidth, insideLength, along] = readInside(door, width, length, unit, "unit");
     const deep = door.length("depth", depth, along);
-    const allowances = 2 * door.lengthOrZero("seam", seam, door.conventions.seam);
+    const allowances = 2 * door.seam(seam);
     const options = {
       depth: deep,
       leastSpacer: door.lengthOrZero("least spacer", leastSpacer, inches(0)),
-      mark: door.lengthOrZero("mark", mark, door.conventions.mark),
+      mark: door.mark(mark),
     };
     const fit = borders.borderFit(insideWidth, insideLength, along, options);
     const sewnIn = (length: number): number => door.showsLength(length + allowances);
@@ -249,7 +249,7 @@ function readCorner(door: Door, corner: Cell, insurance: Cell, seam: Cell): bord
   return {
     corner: door.choice("corner", spelled, borders.CORNERS, "butted"),
     ...(isEmpty(insurance) ? {} : { insurance: door.lengthOrZero("insurance", insurance) }),
-    seam: door.lengthOrZero("seam", seam, door.conventions.seam),
+    seam: door.seam(seam),
   };
 }
 
@@ -262,7 +262,7 @@ function readOptions(
   seam: Cell,
 ): plain.BorderOptions {
   return {
-    fabricWidth: door.length("fabric width", fabricWidth, door.conventions.fabricWidth),
+    fabricWidth: door.fabricWidth("fabric width", fabricWidth),
     join: door.choice("join", join, JOINS, "straight"),
     ...readCorner(door, corner, insurance, seam),
   };

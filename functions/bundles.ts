@@ -1,6 +1,6 @@
 /** Pre-cut bundles of strips. */
 import { bundleSpare, type BundlePatch } from "../src/math/bundles";
-import { type Inches, inches } from "../src/math/units";
+import type { Inches } from "../src/math/units";
 import { answer, type Cell, type Door, filledRows } from "./cells";
 
 /**
@@ -27,8 +27,8 @@ export function bundleCheck(
     const bundle = {
       strips: door.count("strips", stripCount),
       stripWidth: door.length("strip width", stripWidth),
-      width: door.length("width", width, door.conventions.fabricWidth),
-      squaring: door.lengthOrZero("squaring", squaring, inches(0)),
+      width: door.fabricWidth("width", width),
+      squaring: door.squaring(squaring),
     };
     return bundleSpare(readPatches(door, list, bundle.stripWidth), bundle);
   });

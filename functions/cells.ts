@@ -9,6 +9,8 @@ import { nearestCount, same } from "../src/math/rounding";
 import { decimalText, percentText, type Show } from "../src/math/show";
 import { fabricUnit, fromInches, type Inches, inches, type System, toInches, type Unit } from "../src/math/units";
 import { assume, tellIn } from "../src/math/working";
+import { rectangle, tidy } from "./shown";
+import { list, named, quote, readNumber, scalar, within } from "./typed";
 
 /** What a spreadsheet hands over for one cell, or for an argument that was left out. */
 export type Cell = unknown;
@@ -87,6 +89,26 @@ export class Door {
     return length;
   }
 
+  /** The seam allowance. */
+  seam(cell: Cell, usual = this.conventions.seam): Inches {
+    return this.lengthOrZero("seam", cell, usual);
+  }
+
+  /** The ruler mark to which a size is rounded; 0 leaves it exact. */
+  mark(cell: Cell, usual = this.conventions.mark): Inches {
+    return this.lengthOrZero("mark", cell, usual);
+  }
+
+  /** What squaring an end loses. */
+  squaring(cell: Cell): Inches {
+    return this.lengthOrZero("squaring", cell, inches(0));
+  }
+
+  /** The usable width of the fabric, or what is as long by its nature, such as a strip across it. */
+  fabricWidth(name: string, cell: Cell): Inches {
+    return this.length(name, cell, this.conventions.fabricWidth);
+  }
+
   /** A length that may be longer than anything on a quilt, such as all strips end to end. */
   longLength(name: string, cell: Cell, usual?: Inches): Inches {
     return this.optional(name, cell, usual, lengthText, () => this.readLength(name, cell, this.system, LONGEST));
@@ -131,7 +153,7 @@ export class Door {
   /** A whole number from `least` to a million. */
   count(name: string, cell: Cell, usual?: number, least = 0): number {
     return this.optional(name, cell, usual, plainText, () => {
-      const value = this.readNumber(name, cell);
+      const value = readNumber(name, cell);
       requireCount(name, value, least);
       return value;
     });
@@ -146,7 +168,7 @@ export class Door {
   /** One of a few numbers. */
   oneOf<N extends number>(name: string, cell: Cell, choices: readonly N[], usual?: N): N {
     return this.optional(name, cell, usual, plainText, () => {
-      const value = this.readNumber(name, cell);
+      const value = readNumber(name, cell);
       const found = choices.find((choice) => choice === value);
       if (found === undefined) {
         throw new Problem("bad input", `${name} must be one of ${choices.join(", ")}, not ${value}`);
@@ -159,7 +181,7 @@ export class Door {
   number(name: string, cell: Cell, limits: { usual?: number; least?: number; most?: number } = {}): number {
     const { usual, least = 0, most = LONGEST } = limits;
     return this.optional(name, cell, usual, plainText, () => {
-      const value = this.readNumber(name, cell);
+      const value = readNumber(name, cell);
       if (value < least || value > most) {
         throw new Problem("bad input", `${name} must be from ${least} to ${most}, not ${value}`);
       }
@@ -245,15 +267,6 @@ export class Door {
     if (value > most) throw new Problem("bad input", `${name}: ${dateSentence(value)}`);
     return toInches(value, bareUnit);
   }
-
-  private readNumber(name: string, cell: Cell): number {
-    const value = scalar(name, cell);
-    if (typeof value === "number") return value;
-    if (typeof value === "string" && /^-?(\d+\.?\d*|\.\d+)\s*%?$/.test(value.trim())) {
-      return value.includes("%") ? parseFloat(value) / 100 : Number(value);
-    }
-    throw new Problem("bad input", `${name} must be a number, not ${quote(value)}`);
-  }
 }
 
 /** Whether a cell holds nothing, or an argument was left out. */
@@ -282,51 +295,4 @@ function readSystem(units: Cell): System {
   if (["in", "inch", "inches"].includes(word)) return "in";
   if (["cm", "centimeter", "centimeters", "centimetre", "centimetres"].includes(word)) return "cm";
   throw new Problem("bad input", `units must be "in" or "cm", not ${quote(units)}`);
-}
-
-function scalar(name: string, cell: Cell): Value {
-  if (Array.isArray(cell)) throw new Problem("bad input", `${name} must be one cell, not a range`);
-  if (typeof cell === "string" || typeof cell === "boolean") return cell;
-  if (typeof cell === "number" && Number.isFinite(cell)) return cell;
-  throw new Problem("bad input", `${name} is not a number or text; look at the cell it comes from`);
-}
-
-/** Puts the argument's name before the sentence of a Problem. */
-function named<T>(name: string, read: () => T): T {
-  try {
-    return read();
-  } catch (thrown) {
-    throw thrown instanceof Problem ? new Problem(thrown.kind, `${name}: ${thrown.message}`) : thrown;
-  }
-}
-
-function within(name: string, length: Inches, most: number): Inches {
-  if (length > most) throw new Problem("bad input", `${name} is longer than anything that can be cut or sewn`);
-  return length;
-}
-
-/** A cell in a sentence. A host can hand over things that are no value at all. */
-function quote(cell: Cell): string {
-  if (Array.isArray(cell)) return "a range";
-  const readable = typeof cell === "string" || typeof cell === "boolean" || Number.isFinite(cell);
-  if (!readable) return "what stands there";
-  const text = typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell);
-  return `“${text.length > 30 ? `${text.slice(0, 30)}…` : text}”`;
-}
-
-function list(choices: readonly string[]): string {
-  return choices.map((choice) => `"${choice}"`).join(", ");
-}
-
-/** Undoes the binary dust of converting units, and stops a number that is none before it reaches a cell. */
-function tidy(value: Value): Value {
-  if (typeof value !== "number") return value;
-  if (!Number.isFinite(value)) throw new Problem("no answer", "the numbers are too large to work with");
-  return Number(value.toPrecision(13));
-}
-
-/** Every row as long as the longest, padded with empty text: a hole would reach the cell as a null. */
-function rectangle(rows: Value[][]): Value[][] {
-  const width = Math.max(...rows.map((row) => row.length));
-  return rows.map((row) => Array.from({ length: width }, (_, column) => tidy(row[column] ?? "")));
 }

@@ -3,7 +3,6 @@ import * as checks from "../src/math/checks";
 import { plan } from "../src/math/plans";
 import { sewnTogether } from "../src/math/seams";
 import { showing } from "../src/math/show";
-import { inches } from "../src/math/units";
 import { answer, filledRows } from "./cells";
 import { readList } from "./cutLists";
 import { readLengths } from "./lengthLists";
@@ -18,9 +17,7 @@ import { readLengths } from "./lengthLists";
  */
 export function checkRow(sizes: any[][], seam?: any, units?: any): any {
   return answer(units, (door) =>
-    door.showsLength(
-      sewnTogether("patch", readLengths(door, "patch", sizes), door.lengthOrZero("seam", seam, door.conventions.seam)),
-    ),
+    door.showsLength(sewnTogether("patch", readLengths(door, "patch", sizes), door.seam(seam))),
   );
 }
 
@@ -59,8 +56,8 @@ export function checkFabric(list: any[][], amount: any, width?: any, squaring?: 
   return answer(units, (door) => {
     const bought = door.fabric("amount", amount);
     const planned = plan(readList(door, list), {
-      fabricWidth: door.length("width", width, door.conventions.fabricWidth),
-      squaring: door.lengthOrZero("squaring", squaring, inches(0)),
+      fabricWidth: door.fabricWidth("width", width),
+      squaring: door.squaring(squaring),
       trimming: door.flag("trimming", trimming, true),
       seam: door.conventions.seam,
       system: door.system,

@@ -63,7 +63,7 @@ export function lengthMark(length: any, mark?: any, way?: any, units?: any): any
       : door.showsLength(
           marks.lengthMark(
             door.longLength("length", length),
-            door.lengthOrZero("mark", mark, door.conventions.mark),
+            door.mark(mark),
             door.choice("way", way, marks.MARK_WAYS, "up"),
           ),
         ),

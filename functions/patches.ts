@@ -17,11 +17,7 @@ import { patchTable } from "./tables";
 export function cutSquare(finished: any, seam?: any, mark?: any, units?: any): any {
   return answer(units, (door) =>
     door.showsLength(
-      patches.cutSquare(
-        door.length("finished size", finished),
-        door.lengthOrZero("seam", seam, door.conventions.seam),
-        door.lengthOrZero("mark", mark, inches(0)),
-      ),
+      patches.cutSquare(door.length("finished size", finished), door.seam(seam), door.mark(mark, inches(0))),
     ),
   );
 }
@@ -42,8 +38,8 @@ export function cutHalfSquare(finished: any, madeAtOnce?: any, seam?: any, mark?
       patches.cutHalfSquare(
         door.length("finished size", finished),
         door.oneOf("made at once", madeAtOnce, patches.MADE_AT_ONCE, 2),
-        door.lengthOrZero("seam", seam, door.conventions.seam),
-        door.lengthOrZero("mark", mark, door.conventions.mark),
+        door.seam(seam),
+        door.mark(mark),
       ),
     ),
   );
@@ -61,11 +57,7 @@ export function cutHalfSquare(finished: any, madeAtOnce?: any, seam?: any, mark?
 export function cutQuarterSquare(finished: any, seam?: any, mark?: any, units?: any): any {
   return answer(units, (door) =>
     door.showsLength(
-      patches.cutQuarterSquare(
-        door.length("finished size", finished),
-        door.lengthOrZero("seam", seam, door.conventions.seam),
-        door.lengthOrZero("mark", mark, door.conventions.mark),
-      ),
+      patches.cutQuarterSquare(door.length("finished size", finished), door.seam(seam), door.mark(mark)),
     ),
   );
 }
@@ -89,8 +81,8 @@ export function cutGeese(width: any, method?: any, seam?: any, mark?: any, units
       patches.cutGeese(
         door.length("width", width),
         chosen,
-        door.lengthOrZero("seam", seam, door.conventions.seam),
-        door.lengthOrZero("mark", mark, chosen === "corners" ? inches(0) : door.conventions.mark),
+        door.seam(seam),
+        door.mark(mark, chosen === "corners" ? inches(0) : door.conventions.mark),
         door.count("count", count, 4, 1),
       ),
     );
@@ -110,11 +102,7 @@ export function cutSquareInSquare(finished: any, seam?: any, mark?: any, units?:
   return answer(units, (door) =>
     patchTable(
       door,
-      patches.cutSquareInSquare(
-        door.length("finished size", finished),
-        door.lengthOrZero("seam", seam, door.conventions.seam),
-        door.lengthOrZero("mark", mark, door.conventions.mark),
-      ),
+      patches.cutSquareInSquare(door.length("finished size", finished), door.seam(seam), door.mark(mark)),
     ),
   );
 }
@@ -131,11 +119,7 @@ export function cutSquareInSquare(finished: any, seam?: any, mark?: any, units?:
 export function cutCorner(finished: any, seam?: any, mark?: any, units?: any): any {
   return answer(units, (door) =>
     door.showsLength(
-      patches.cutCorner(
-        door.length("finished size", finished),
-        door.lengthOrZero("seam", seam, door.conventions.seam),
-        door.lengthOrZero("mark", mark, inches(0)),
-      ),
+      patches.cutCorner(door.length("finished size", finished), door.seam(seam), door.mark(mark, inches(0))),
     ),
   );
 }
@@ -158,8 +142,8 @@ export function gridPatch(block: any, divisions: any, seam?: any, mark?: any, un
       door.length("block", block),
       door.count("divisions", divisions, undefined, 1),
       door.conventions.gridStep,
-      door.lengthOrZero("seam", seam, door.conventions.seam),
-      door.lengthOrZero("mark", mark, door.conventions.mark),
+      door.seam(seam),
+      door.mark(mark),
     );
     const blockOrNone = (size?: Inches) => (size === undefined ? "none" : door.showsLength(size));
     return [

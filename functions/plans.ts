@@ -1,7 +1,6 @@
 /** Cut plans: which strips to cut, what to cut from each, and how much fabric that takes. */
 import * as plans from "../src/math/plans";
 import { stripsFirst as splitByStrips } from "../src/math/stripsFirst";
-import { inches } from "../src/math/units";
 import { answer, type Cell, type Door, type Value } from "./cells";
 import { planTable } from "./planTable";
 import { readList } from "./cutLists";
@@ -101,7 +100,7 @@ export function stripsFirst(list: any[][], strips: any, stripWidth?: any, length
       readList(door, list),
       door.count("strips", strips),
       door.length("strip width", stripWidth, door.conventions.bindingStrip),
-      door.length("length", length, door.conventions.fabricWidth),
+      door.fabricWidth("length", length),
     );
     return [
       ["label", "width", "height", "from yardage", "grain", "from strips"],
@@ -123,8 +122,8 @@ export function stripsFirst(list: any[][], strips: any, stripWidth?: any, length
 
 function readPlan(door: Door, list: Cell, width: Cell, squaring: Cell, trimming: Cell): plans.Plan {
   return plans.plan(readList(door, list), {
-    fabricWidth: door.length("width", width, door.conventions.fabricWidth),
-    squaring: door.lengthOrZero("squaring", squaring, inches(0)),
+    fabricWidth: door.fabricWidth("width", width),
+    squaring: door.squaring(squaring),
     trimming: door.flag("trimming", trimming, true),
     seam: door.conventions.seam,
     system: door.system,

@@ -5,7 +5,6 @@ import { sizedQuilts } from "../src/math/blocks/sizes";
 import { fabric as buy } from "../src/math/fabric";
 import { planFabric } from "../src/math/plans";
 import { Problem } from "../src/math/problem";
-import { inches } from "../src/math/units";
 import { patchTable } from "./blockCells";
 import { answer, type Cell, type Door, isEmpty, type Value } from "./cells";
 import { readQuilt, readWantedSizes } from "./quiltCells";
@@ -144,13 +143,13 @@ export function sizeTable(
 }
 
 function readSeam(door: Door, seam: Cell) {
-  return { seam: door.lengthOrZero("seam", seam, door.conventions.seam), mark: door.conventions.mark };
+  return { seam: door.seam(seam), mark: door.conventions.mark };
 }
 
 function readCloth(door: Door, width: Cell, squaring: Cell) {
   return {
-    fabricWidth: door.length("width", width, door.conventions.fabricWidth),
-    squaring: door.lengthOrZero("squaring", squaring, inches(0)),
+    fabricWidth: door.fabricWidth("width", width),
+    squaring: door.squaring(squaring),
     system: door.system,
   };
 }

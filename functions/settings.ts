@@ -75,9 +75,9 @@ export function topPieces(
       door.length("block", block),
       {
         ...readSetting(door, sashing, edge, setting),
-        seam: door.lengthOrZero("seam", seam, door.conventions.seam),
+        seam: door.seam(seam),
         alternate: door.flag("alternate", alternate, false),
-        mark: door.lengthOrZero("mark", mark, door.conventions.mark),
+        mark: door.mark(mark),
       },
     );
     return [
@@ -207,11 +207,7 @@ export function bedSize(
 }
 
 function readTriangle(door: Door, block: Cell, seam: Cell, mark: Cell) {
-  return [
-    door.length("block", block),
-    door.lengthOrZero("seam", seam, door.conventions.seam),
-    door.lengthOrZero("mark", mark, door.conventions.mark),
-  ] as const;
+  return [door.length("block", block), door.seam(seam), door.mark(mark)] as const;
 }
 
 function readSetting(door: Door, sashing: Cell, edge: Cell, setting: Cell): settings.SettingOptions {

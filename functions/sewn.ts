@@ -18,11 +18,7 @@ import { answer } from "./cells";
 export function unitMade(cut: any, how: any, seam?: any, units?: any): any {
   return answer(units, (door) =>
     door.showsLength(
-      sewn.unitMade(
-        door.length("cut size", cut),
-        door.choice("how", how, sewn.UNIT_WAYS),
-        door.lengthOrZero("seam", seam, door.conventions.seam),
-      ),
+      sewn.unitMade(door.length("cut size", cut), door.choice("how", how, sewn.UNIT_WAYS), door.seam(seam)),
     ),
   );
 }
@@ -45,7 +41,7 @@ export function finishedSize(cut: any, shape?: any, seam?: any, units?: any): an
       sewn.finishedSize(
         door.length("cut size", cut),
         door.choice("shape", shape, sewn.CUT_SHAPES, "square"),
-        door.lengthOrZero("seam", seam, door.conventions.seam),
+        door.seam(seam),
       ),
     ),
   );
@@ -68,7 +64,7 @@ export function cutCheck(cut: any, trim: any, how: any, seam?: any, units?: any)
         door.length("cut size", cut),
         door.length("trim", trim),
         door.choice("how", how, sewn.UNIT_WAYS),
-        door.lengthOrZero("seam", seam, door.conventions.seam),
+        door.seam(seam),
       ),
     ),
   );

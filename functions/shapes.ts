@@ -116,14 +116,15 @@ export function cutStar(block: any, seam?: any, mark?: any, units?: any, rows?: 
  */
 export function cutTemplate(corners: any[][], seam?: any, units?: any): any[][] {
   return answer(units, (door) =>
-    cutTemplateCorners(readCorners(door, corners), door.lengthOrZero("seam", seam, door.conventions.seam)).map(
-      ({ x, y }) => [door.showsLength(x), door.showsLength(y)],
-    ),
+    cutTemplateCorners(readCorners(door, corners), door.seam(seam)).map(({ x, y }) => [
+      door.showsLength(x),
+      door.showsLength(y),
+    ]),
   );
 }
 
 function seamAndMark(door: Door, seam: Cell, mark: Cell) {
-  return [door.lengthOrZero("seam", seam, door.conventions.seam), door.lengthOrZero("mark", mark, inches(0))] as const;
+  return [door.seam(seam), door.mark(mark, inches(0))] as const;
 }
 
 function readCorners(door: Door, range: Cell): Corner[] {

@@ -1,7 +1,6 @@
 /** Strips cut across the fabric. */
 import { sewnTogether } from "../src/math/seams";
 import * as strips from "../src/math/strips";
-import { inches } from "../src/math/units";
 import { answer, isEmpty } from "./cells";
 import { readLengths } from "./lengthLists";
 
@@ -16,11 +15,7 @@ import { readLengths } from "./lengthLists";
  */
 export function stripPatches(patch: any, width?: any, squaring?: any, units?: any): any {
   return answer(units, (door) =>
-    strips.stripPatches(
-      door.length("patch", patch),
-      door.length("width", width, door.conventions.fabricWidth),
-      door.lengthOrZero("squaring", squaring, inches(0)),
-    ),
+    strips.stripPatches(door.length("patch", patch), door.fabricWidth("width", width), door.squaring(squaring)),
   );
 }
 
@@ -40,8 +35,8 @@ export function stripTriangles(height: any, base?: any, width?: any, units?: any
     return strips.stripTriangles(
       high,
       isEmpty(base) ? undefined : door.length("base", base),
-      door.length("width", width, door.conventions.fabricWidth),
-      door.lengthOrZero("squaring", squaring, inches(0)),
+      door.fabricWidth("width", width),
+      door.squaring(squaring),
     );
   });
 }
@@ -61,8 +56,8 @@ export function stripsNeeded(count: any, patch: any, width?: any, squaring?: any
     strips.stripsNeeded(
       door.countOrEmpty("count", count),
       door.length("patch", patch),
-      door.length("width", width, door.conventions.fabricWidth),
-      door.lengthOrZero("squaring", squaring, inches(0)),
+      door.fabricWidth("width", width),
+      door.squaring(squaring),
     ),
   );
 }
@@ -84,7 +79,7 @@ export function stripFabric(stripCount: any, stripWidth: any, step?: any, squari
         door.countOrEmpty("strips", stripCount),
         door.length("strip width", stripWidth),
         door.shopStep(step),
-        door.lengthOrZero("squaring", squaring, inches(0)),
+        door.squaring(squaring),
       ),
     ),
   );
@@ -101,11 +96,7 @@ export function stripFabric(stripCount: any, stripWidth: any, step?: any, squari
  */
 export function stripsFrom(fabric: any, stripWidth: any, squaring?: any, units?: any): any {
   return answer(units, (door) =>
-    strips.stripsFrom(
-      door.fabric("fabric", fabric),
-      door.length("strip width", stripWidth),
-      door.lengthOrZero("squaring", squaring, inches(0)),
-    ),
+    strips.stripsFrom(door.fabric("fabric", fabric), door.length("strip width", stripWidth), door.squaring(squaring)),
   );
 }
 
@@ -119,9 +110,7 @@ export function stripsFrom(fabric: any, stripWidth: any, squaring?: any, units?:
  */
 export function stripSetSize(widths: any[][], seam?: any, units?: any): any {
   return answer(units, (door) =>
-    door.showsLength(
-      sewnTogether("strip", readLengths(door, "strip", widths), door.lengthOrZero("seam", seam, door.conventions.seam)),
-    ),
+    door.showsLength(sewnTogether("strip", readLengths(door, "strip", widths), door.seam(seam))),
   );
 }
 
@@ -140,8 +129,8 @@ export function stripSets(segments: any, segment: any, length?: any, squaring?: 
     strips.stripSets(
       door.countOrEmpty("segments", segments),
       door.length("segment", segment),
-      door.length("length", length, door.conventions.fabricWidth),
-      door.lengthOrZero("squaring", squaring, inches(0)),
+      door.fabricWidth("length", length),
+      door.squaring(squaring),
     ),
   );
 }

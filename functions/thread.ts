@@ -40,7 +40,7 @@ export function seamLength(across: any, down: any, patch: any, units?: any, seam
         door.countOrEmpty("across", across),
         door.countOrEmpty("down", down),
         door.length("patch", patch),
-        door.lengthOrZero("seam", seam, door.conventions.seam),
+        door.seam(seam),
       ),
     ),
   );

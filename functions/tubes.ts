@@ -48,7 +48,7 @@ export function tubeLength(list: any[][], stripWidth: any, seam?: any, ears?: an
 function readTube(door: Door, stripWidth: Cell, seam: Cell, ears: Cell): tubes.Tube {
   return {
     stripWidth: door.length("strip width", stripWidth),
-    seam: door.lengthOrZero("seam", seam, door.conventions.seam),
+    seam: door.seam(seam),
     ears: door.choice("ears", ears, tubes.EARS, "clipped"),
   };
 }

@@ -1,6 +1,5 @@
 /** Fabric for patches of one kind, and patches out of an amount of fabric. */
 import * as yardage from "../src/math/yardage";
-import { inches } from "../src/math/units";
 import { answer } from "./cells";
 
 /**
@@ -34,9 +33,9 @@ export function patchFabric(
         door.length("width", width),
         door.length("height", height),
         {
-          fabricWidth: door.length("fabric width", fabricWidth, door.conventions.fabricWidth),
+          fabricWidth: door.fabricWidth("fabric width", fabricWidth),
           grain: door.choice("grain", grain, yardage.GRAINS, "any"),
-          squaring: door.lengthOrZero("squaring", squaring, inches(0)),
+          squaring: door.squaring(squaring),
         },
         door.shopStep(step),
       ),
@@ -68,9 +67,9 @@ export function piecesFrom(
 ): any {
   return answer(units, (door) =>
     yardage.piecesFrom(door.fabric("fabric", fabric), door.length("width", width), door.length("height", height), {
-      fabricWidth: door.length("fabric width", fabricWidth, door.conventions.fabricWidth),
+      fabricWidth: door.fabricWidth("fabric width", fabricWidth),
       grain: door.choice("grain", grain, yardage.GRAINS, "any"),
-      squaring: door.lengthOrZero("squaring", squaring, inches(0)),
+      squaring: door.squaring(squaring),
     }),
   );
 }

@@ -1,0 +1,16 @@
+/** What a cell shows: numbers without binary dust, tables without holes. */
+import { Problem } from "../src/math/problem";
+import type { Value } from "./cells";
+
+/** Undoes the binary dust of converting units, and stops a number that is none before it reaches a cell. */
+export function tidy(value: Value): Value {
+  if (typeof value !== "number") return value;
+  if (!Number.isFinite(value)) throw new Problem("no answer", "the numbers are too large to work with");
+  return Number(value.toPrecision(13));
+}
+
+/** Every row as long as the longest, padded with empty text: a hole would reach the cell as a null. */
+export function rectangle(rows: Value[][]): Value[][] {
+  const width = Math.max(...rows.map((row) => row.length));
+  return rows.map((row) => Array.from({ length: width }, (_, column) => tidy(row[column] ?? "")));
+}
