@@ -2,7 +2,7 @@
 import type { IWorkbookData } from "@univerjs/core";
 import { FORMAT, type KeptSheet, type Refusal, type Store, StoreProblem } from "./store";
 
-/** How long changes gather before the sheet is kept, in milliseconds. */
+/** How long changes gather before the sheet is kept, in milliseconds: the most that a crash can take. */
 const PAUSE = 300;
 
 export class Keeper {
@@ -28,13 +28,13 @@ export class Keeper {
 
   /** Something may have changed. */
   changed(): void {
-    clearTimeout(this.timer);
-    this.timer = setTimeout(() => void this.keepNow(), PAUSE);
+    this.timer ??= setTimeout(() => void this.keepNow(), PAUSE);
   }
 
   /** Keeps what has changed and has not been kept yet, if anything. */
   keepNow(): Promise<void> {
     clearTimeout(this.timer);
+    this.timer = undefined;
     this.running = this.running.then(() => this.keep());
     return this.running;
   }

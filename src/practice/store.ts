@@ -16,8 +16,20 @@ export interface KeptSheet {
 /** Whether this version of the page can show a kept sheet; one that it cannot show stays as it is. */
 export function isReadable({ format, workbook }: KeptSheet): boolean {
   const { sheetOrder, sheets } = (workbook as Partial<IWorkbookData> | null) ?? {};
-  if (format > FORMAT || !Array.isArray(sheetOrder) || sheetOrder.length === 0) return false;
-  return sheetOrder.every((id) => typeof sheets?.[id] === "object");
+  if (!(format <= FORMAT) || !Array.isArray(sheetOrder) || sheetOrder.length === 0) return false;
+  return sheetOrder.every((id) => isRecord(sheets?.[id]) && hasCells(sheets[id].cellData ?? {}));
+}
+
+/** Whether it holds rows of cells, as far as can be told without knowing what is in them. */
+function hasCells(rows: unknown): boolean {
+  if (!isRecord(rows)) return false;
+  return Object.values(rows).every(
+    (row) => isRecord(row) && Object.values(row).every((cell) => cell === null || isRecord(cell)),
+  );
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === "object" && value !== null;
 }
 
 export type KeptEntry = Pick<KeptSheet, "id" | "name" | "changed" | "format">;
@@ -47,7 +59,12 @@ export class Store {
         const request = indexedDB.open(DATABASE, 1);
         request.onupgradeneeded = () => request.result.createObjectStore(SHEETS, { keyPath: "id" });
         request.onsuccess = () => {
-          resolve(new Store(request.result));
+          const database = request.result;
+          // A newer version of the page, in another tab, must not wait for this one.
+          database.onversionchange = () => {
+            database.close();
+          };
+          resolve(new Store(database));
         };
         request.onerror = refuse;
         request.onblocked = refuse;
@@ -74,7 +91,12 @@ export class Store {
   async list(): Promise<KeptEntry[]> {
     const sheets = (await this.run("readonly", (all) => all.getAll())) as KeptSheet[];
     return sheets
-      .map(({ id, name, changed, format }) => ({ id, name, changed, format }))
+      .map(({ id, name, changed, format }) => ({
+        id,
+        name: name || "Sheet without a name",
+        changed: changed || 0,
+        format,
+      }))
       .sort((one, other) => other.changed - one.changed);
   }
 
@@ -84,7 +106,7 @@ export class Store {
         reject(new StoreProblem(error?.name === "QuotaExceededError" ? "full" : "unavailable"));
       };
       try {
-        const transaction = this.database.transaction(SHEETS, mode);
+        const transaction = this.database.transaction(SHEETS, mode, { durability: "strict" });
         const request = ask(transaction.objectStore(SHEETS));
         transaction.oncomplete = () => {
           resolve(request.result);

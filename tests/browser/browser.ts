@@ -6,7 +6,7 @@ import { type Browser, chromium } from "playwright-core";
 const NAMES = ["chromium", "chromium-browser", "google-chrome"];
 
 /** Nothing leaves the machine, and nothing of a desktop is needed. */
-const ARGUMENTS = [
+export const BROWSER_ARGUMENTS = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",
@@ -27,7 +27,7 @@ export function findBrowser(): string | undefined {
 export async function launchBrowser(): Promise<Browser> {
   const executablePath = findBrowser();
   if (executablePath === undefined) throw new Error(missing());
-  return chromium.launch({ executablePath, args: ARGUMENTS });
+  return chromium.launch({ executablePath, args: BROWSER_ARGUMENTS });
 }
 
 /** Like `describe`. Without a browser the tests are skipped with a plain line; on a build server they fail instead. */

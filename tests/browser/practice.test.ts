@@ -5,14 +5,9 @@ import { strFromU8, unzipSync } from "fflate";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { BUILDING, ROOT, Started } from "../practice/started";
 import { describeInBrowser, launchBrowser } from "./browser";
+import { cell, expectCell, go, kept, LEAVING, PATIENCE, ready, sentence, status, type } from "./practicePage";
 
 const SCREENSHOTS = join(ROOT, "dist/screenshots");
-
-/** On a busy machine the page takes its time. */
-const PATIENCE = { timeout: 30_000 };
-
-/** The grid library sometimes asks a sheet that was just left for one of its parts; nothing of the maker's depends on it. */
-const LEAVING = /^\[redi\]: Expect 1 dependency item\(s\) for id/;
 
 describeInBrowser("The practice sheet", () => {
   let started: Started;
@@ -151,27 +146,6 @@ describeInBrowser("The practice sheet", () => {
     await expectCell(page, "J5", /^J5 #SPILL! The answer is a table and needs room/);
   });
 
-  test("work survives a reload", async () => {
-    const page = await open();
-    await type(page, "J5", "=QUILT.CUTHALFSQUARE(3)");
-    await kept(page);
-    await page.reload();
-    await ready(page);
-    await expectCell(page, "J5", "J5 3.875 =QUILT.CUTHALFSQUARE(3)");
-  });
-
-  test("work survives a tab that is killed", async () => {
-    const killed = await open();
-    await type(killed, "J5", "not lost");
-    await kept(killed);
-    const devtools = await context.newCDPSession(killed);
-    // Nobody is left to answer.
-    void devtools.send("Page.crash").catch(() => undefined);
-    await killed.waitForEvent("crash");
-    const page = await open();
-    await expectCell(page, "J5", "J5 not lost");
-  });
-
   test("work survives another sheet, and is found in the list", async () => {
     const page = await open();
     await type(page, "J5", "not lost");
@@ -247,68 +221,6 @@ describeInBrowser("The practice sheet", () => {
     await expectCell(page, "J5", "J5 still here");
   });
 
-  test("a second tab waits for the first one, and takes the sheet over with its last change", async () => {
-    const first = await open();
-    await kept(first);
-    const second = await open();
-    expect(await second.getByRole("alert").textContent()).toMatch(/open in another tab/);
-    await type(first, "J5", "the last change");
-    await second.bringToFront();
-    await second.getByRole("button", { name: "Work on it here" }).click();
-    await first.getByRole("alert").getByText("open in another tab").waitFor(PATIENCE);
-    await expectCell(second, "J5", "J5 the last change");
-    await type(second, "J6", "from the second");
-    await kept(second);
-    await second.close();
-    await first.bringToFront();
-    await first.getByRole("button", { name: "Work on it here" }).click();
-    await expectCell(first, "J6", "J6 from the second");
-  });
-
-  test("where the browser has no room, the page says so, offers a file and lets nothing go", async () => {
-    const page = await context.newPage();
-    await page.addInitScript(() => {
-      IDBObjectStore.prototype.put = () => {
-        throw new DOMException("no room", "QuotaExceededError");
-      };
-    });
-    await page.goto(started.address);
-    await ready(page);
-    await type(page, "J5", "mine");
-    const alert = page.getByRole("alert");
-    await alert.getByText("no room left to keep this sheet").waitFor(PATIENCE);
-    await page.getByRole("button", { name: "New" }).click();
-    await alert.getByText("not kept and would be lost").waitFor(PATIENCE);
-    await expectCell(page, "J5", "J5 mine");
-    const [download] = await Promise.all([
-      page.waitForEvent("download"),
-      alert.getByRole("button", { name: "Save as .xlsx", exact: true }).click(),
-    ]);
-    expect(download.suggestedFilename()).toMatch(/\.xlsx$/);
-  });
-
-  test.each([
-    ["kept by a newer version", { format: 99 }, /was kept by a newer version of this page. It stays kept as it is/],
-    [
-      "that is broken",
-      { workbook: { sheetOrder: ["x"], sheets: null } },
-      /is damaged and cannot be shown. It stays kept as it is/,
-    ],
-  ])("a sheet %s stays as it is", async (_, change, says) => {
-    const page = await open();
-    await kept(page);
-    const id = await page.evaluate(() => sessionStorage.getItem("piecewise sheet"));
-    await page.goto(new URL("icon.svg", started.address).href);
-    await page.evaluate(changeKept, [id!, change] as const);
-    await page.goto(started.address);
-    await page.getByRole("alert").getByText(says).waitFor(PATIENCE);
-    await expectCell(page, "F5", /^F5 60 =/);
-    await kept(page);
-    expect(await page.evaluate(changeKept, [id!, {}] as const)).toMatchObject(change);
-    // The browser looks for an icon of the picture that was opened by itself.
-    complaints = complaints.filter((complaint) => !complaint.includes("404"));
-  });
-
   test("everything can be done with the keyboard alone", async () => {
     const page = await open();
     await page.keyboard.type("=QUILT.CUTSQUARE(2)");
@@ -351,88 +263,6 @@ describeInBrowser("The practice sheet", () => {
     return page;
   }
 });
-
-/** Changes the kept sheet, and gives it as it then is. Runs in the page. */
-function changeKept([id, change]: readonly [string, object]): Promise<unknown> {
-  return new Promise((resolve) => {
-    indexedDB.open("piecewise").onsuccess = (opened) => {
-      const { result } = opened.target as IDBOpenDBRequest;
-      const sheets = result.transaction("sheets", "readwrite").objectStore("sheets");
-      sheets.get(id).onsuccess = (got) => {
-        const sheet = { ...(got.target as IDBRequest<object>).result, ...change };
-        sheets.put(sheet).onsuccess = () => {
-          result.close();
-          resolve(sheet);
-        };
-      };
-    };
-  });
-}
-
-/** Waits until the grid answers. */
-async function ready(page: Page): Promise<void> {
-  await page.waitForFunction(() => document.querySelector("#status b"), undefined, PATIENCE);
-}
-
-/** Waits until all is kept. */
-async function kept(page: Page): Promise<void> {
-  await page.waitForTimeout(500);
-  await page.locator("#kept").getByText("Kept in this browser").waitFor(PATIENCE);
-}
-
-/** Selects a cell by its name. Right after a sheet has been opened, the view may take the field away once more. */
-async function go(page: Page, name: string): Promise<void> {
-  const told = page.locator("#status b").getByText(name, { exact: true });
-  for (const deadline = Date.now() + PATIENCE.timeout; Date.now() < deadline;) {
-    await page.locator('[data-u-comp="defined-name"] input').click({ delay: 80, ...PATIENCE });
-    await page.keyboard.press("Control+a");
-    await page.keyboard.type(name);
-    await page.keyboard.press("Enter");
-    const reached = await told.waitFor({ timeout: 2000 }).then(
-      () => true,
-      () => false,
-    );
-    if (reached) return;
-  }
-  throw new Error(`${name} could not be selected`);
-}
-
-/** Types into a cell, and the ones below it. */
-async function type(page: Page, first: string, ...contents: string[]): Promise<void> {
-  await go(page, first);
-  for (const content of contents) {
-    await page.keyboard.type(content, { delay: 5 });
-    await page.waitForTimeout(30);
-    await page.keyboard.press("Enter");
-    await page.waitForTimeout(100);
-  }
-}
-
-async function status(page: Page): Promise<string> {
-  return (await page.getByRole("status").textContent()) ?? "";
-}
-
-/** What the status line says of a cell. */
-async function cell(page: Page, name: string): Promise<string> {
-  await page.waitForTimeout(300);
-  await go(page, name);
-  await page.waitForTimeout(300);
-  return status(page);
-}
-
-/** Waits until a cell says this; it may still be worked out. */
-async function expectCell(page: Page, name: string, says: string | RegExp): Promise<void> {
-  const deadline = Date.now() + PATIENCE.timeout;
-  let said = await cell(page, name);
-  while (Date.now() < deadline && !(typeof says === "string" ? said === says : says.test(said)))
-    said = await cell(page, name);
-  if (typeof says === "string") expect(said).toBe(says);
-  else expect(said).toMatch(says);
-}
-
-function sentence(page: Page) {
-  return page.locator(".error-sentence");
-}
 
 /** The middle of a cell of the starter plan, on the page. */
 async function middleOf(page: Page, column: number, row: number): Promise<{ x: number; y: number }> {
