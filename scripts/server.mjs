@@ -1,4 +1,5 @@
 /** Serves a folder to this computer only: no other computer, no other website in the browser, and nothing outside the folder. */
+import { createHash } from "node:crypto";
 import { createReadStream, realpathSync, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, sep } from "node:path";
@@ -30,6 +31,24 @@ const HEADERS = {
   "Cache-Control": "no-cache",
 };
 
+/** Tells one server from another without telling where its folder is. */
+const MARK = "Piecewise-Folder";
+
+function markOf(root) {
+  return createHash("sha256").update(root).digest("hex");
+}
+
+/** Whether a server of this program serves the same folder at a port already. */
+export async function isServed({ folder, port }) {
+  try {
+    const signal = AbortSignal.timeout(2000);
+    const { headers } = await fetch(`http://${HOST}:${port}/`, { method: "HEAD", redirect: "manual", signal });
+    return headers.get(MARK) === markOf(realpathSync(folder));
+  } catch {
+    return false;
+  }
+}
+
 /**
  * Starts serving.
  * @param {{ folder: string, port: number, start?: string }} options `port` 0 takes any free one; `start` is the page that / leads to
@@ -37,7 +56,10 @@ const HEADERS = {
  */
 export async function serve({ folder, port, start = "/" }) {
   const root = realpathSync(folder);
-  const server = createServer((request, response) => answer(request, response, root, start));
+  const server = createServer((request, response) => {
+    response.setHeader(MARK, markOf(root));
+    answer(request, response, root, start);
+  });
   const usualPort = await listen(server, port);
   if (!usualPort) await listen(server, 0);
   const taken = server.address().port;
@@ -53,10 +75,11 @@ export async function serve({ folder, port, start = "/" }) {
   };
 }
 
-/** Whether the port was free. */
+/** Whether the port could be had: another program may hold it, or the system may keep it for itself. */
 function listen(server, port) {
   return new Promise((resolve, reject) => {
-    const refused = (error) => (error.code === "EADDRINUSE" && port !== 0 ? resolve(false) : reject(error));
+    const taken = ({ code }) => ["EADDRINUSE", "EACCES"].includes(code) && port !== 0;
+    const refused = (error) => (taken(error) ? resolve(false) : reject(error));
     server.once("error", refused);
     server.listen(port, HOST, () => {
       server.off("error", refused);

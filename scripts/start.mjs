@@ -3,23 +3,44 @@ import { spawn } from "node:child_process";
 import { join } from "node:path";
 import { ensureBuilt } from "./build.mjs";
 import { ensureInstalled, ROOT } from "./install.mjs";
-import { serve } from "./server.mjs";
+import { isServed, serve } from "./server.mjs";
 
-const USUAL_PORT = 3210;
+/** PIECEWISE_PORT names another one; 0 takes any that is free. */
+const PORT = Number(process.env.PIECEWISE_PORT ?? 3210);
+const FOLDER = join(ROOT, "dist");
+const START = "/practice/";
 
 const PRACTICE_SHEET = {
   what: "the practice sheet",
   config: "scripts/webpack/practice.js",
   made: "dist/practice",
-  from: ["src", "functions", "manifest/functions.json", "manifest/icons/icon.svg", "scripts/webpack/typescript.js"],
+  from: [
+    "src",
+    "functions",
+    "manifest/functions.json",
+    "manifest/icons/icon.svg",
+    "scripts/webpack",
+    // What the pane tells about the functions.
+    "scripts/catalogue.ts",
+    "scripts/reference",
+    "scripts/takes.ts",
+    "tests/cases",
+    "tests/sources.ts",
+  ],
 };
 
 try {
   ensureInstalled();
   ensureBuilt(PRACTICE_SHEET);
-  const server = await serve({ folder: join(ROOT, "dist"), port: USUAL_PORT, start: "/practice/" });
-  console.log(welcome(server));
-  openBrowser(server.address);
+  if (PORT !== 0 && (await isServed({ folder: FOLDER, port: PORT }))) {
+    const address = `http://localhost:${PORT}${START}`;
+    console.log(`\nThe practice sheet is running already:\n\n    ${address}\n`);
+    openBrowser(address);
+  } else {
+    const server = await serve({ folder: FOLDER, port: PORT, start: START });
+    console.log(welcome(server));
+    openBrowser(server.address);
+  }
 } catch (problem) {
   console.error(problem.message);
   process.exitCode = 1;
@@ -27,8 +48,8 @@ try {
 
 function welcome({ address, usualPort }) {
   const elsewhere = `
-Port ${USUAL_PORT} is taken by another program. A browser keeps sheets for each address of its own, so sheets
-kept at http://localhost:${USUAL_PORT} are not shown at this one.
+Port ${PORT} is taken by another program. A browser keeps sheets for each address of its own, so sheets
+kept at http://localhost:${PORT} are not shown at this one.
 `;
   return `
 The practice sheet is ready:

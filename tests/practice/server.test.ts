@@ -1,6 +1,11 @@
 /** What the server of `npm start` gives, and what it refuses. */
-import { request } from "node:http";
-import { BUILDING, Started } from "./started";
+import { once } from "node:events";
+import { rmSync, symlinkSync } from "node:fs";
+import { createServer, request } from "node:http";
+import { type AddressInfo, connect } from "node:net";
+import { networkInterfaces } from "node:os";
+import { join } from "node:path";
+import { BUILDING, ROOT, Started } from "./started";
 
 let started: Started;
 
@@ -57,6 +62,7 @@ test("every answer carries the strict headers", async () => {
     expect(policy).toContain("script-src 'self';");
     expect(policy).toContain("frame-ancestors 'none'");
     expect(policy).not.toContain("unsafe-eval");
+    expect(policy.match(/unsafe-inline/g)).toHaveLength(1);
     expect(headers).toMatchObject({
       "x-content-type-options": "nosniff",
       "cross-origin-resource-policy": "same-origin",
@@ -75,18 +81,70 @@ test.each([
   "/../package.json",
   "/practice/../../package.json",
   "/..%2fpackage.json",
+  "/practice/..%2f..%2fpackage.json",
+  "/%252e%252e/package.json",
+  "/..%252fpackage.json",
+  "/practice/..;/..;/package.json",
   "/%2e%2e/package.json",
   "/practice/..%5c..%5cpackage.json",
+  "/practice\\..\\..\\package.json",
+  "/practice/%c0%ae%c0%ae/%c0%ae%c0%ae/package.json",
   "//etc/passwd",
   "/etc/passwd",
+  "//localhost/practice/index.html",
   "/practice/%00",
+  "/practice/index.html%00.png",
+  "/practice/index.html/",
   "/%zz",
   "/.git/config",
   "/practice",
   "http://127.0.0.1/etc/passwd",
+  "http://quilts.example/practice/index.html",
+  "file:///etc/passwd",
+  "*",
 ])("nothing is found at %s", async (path) => {
   expect((await ask(path)).status).toBe(404);
 });
+
+test("a link in the folder leads nowhere outside of it", async () => {
+  const links = { file: "package.json", folder: "docs" };
+  for (const [name, target] of Object.entries(links))
+    symlinkSync(join(ROOT, target), join(ROOT, "dist", `link-${name}`));
+  try {
+    expect((await ask("/link-file")).status).toBe(404);
+    expect((await ask("/link-folder/README.md")).status).toBe(404);
+  } finally {
+    for (const name of Object.keys(links)) rmSync(join(ROOT, "dist", `link-${name}`));
+  }
+});
+
+test("other computers reach nothing: only this one's own address is listened at", async () => {
+  const port = Number(new URL(started.address).port);
+  const others = Object.values(networkInterfaces())
+    .flatMap((entries) => entries ?? [])
+    .filter(({ internal, family }) => !internal && family === "IPv4")
+    .map(({ address }) => address);
+  for (const host of [...others, "127.0.0.2"]) await expect(connects(host, port)).resolves.toBe(false);
+  await expect(connects("127.0.0.1", port)).resolves.toBe(true);
+});
+
+function connects(host: string, port: number): Promise<boolean> {
+  return new Promise((resolve) => {
+    const socket = connect({ host, port, timeout: 5000 });
+    const end = (reached: boolean) => {
+      socket.destroy();
+      resolve(reached);
+    };
+    socket.on("connect", () => {
+      end(true);
+    });
+    for (const event of ["error", "timeout"]) {
+      socket.on(event, () => {
+        end(false);
+      });
+    }
+  });
+}
 
 test.each(["quilts.example", "localhost.quilts.example", "127.0.0.1.quilts.example:3210", "0.0.0.0", ""])(
   "a page that calls this computer %p is refused",
@@ -101,9 +159,22 @@ test("nothing is taken in", async () => {
   }
 });
 
-test("a second one takes another port, and says what that means", async () => {
-  const second = await Started.start();
-  expect(second.address).not.toBe(started.address);
-  expect(second.said).toMatch(/Port 3210 is taken/);
-  await second.stop();
+test("where the port is taken by something else, it takes another, and says what that means", async () => {
+  const other = createServer().listen(0, "127.0.0.1");
+  await once(other, "listening");
+  const { port } = other.address() as AddressInfo;
+  try {
+    const second = await Started.start(port);
+    expect(new URL(second.address).port).not.toBe(String(port));
+    expect(second.said).toContain(`Port ${port} is taken`);
+    await second.stop();
+  } finally {
+    other.close();
+    other.closeAllConnections();
+  }
+});
+
+test("started once more, it leads to the one that runs, where the sheets are", async () => {
+  const port = Number(new URL(started.address).port);
+  await expect(Started.start(port)).rejects.toThrow(`The practice sheet is running already:\n\n    ${started.address}`);
 });

@@ -15,8 +15,10 @@ export class Started {
     readonly said: string,
   ) {}
 
-  static start(): Promise<Started> {
-    const server = spawn(process.execPath, ["scripts/start.mjs"], { cwd: ROOT, env: { ...process.env, CI: "true" } });
+  /** @param port 0 for any free one */
+  static start(port = 0): Promise<Started> {
+    const env = { ...process.env, CI: "true", PIECEWISE_PORT: String(port) };
+    const server = spawn(process.execPath, ["scripts/start.mjs"], { cwd: ROOT, env });
     return new Promise((resolve, reject) => {
       let [said, complaint] = ["", ""];
       server.stderr.on("data", (text: Buffer) => (complaint += text.toString()));
@@ -26,7 +28,7 @@ export class Started {
         if (address && said.includes("Ctrl+C")) resolve(new Started(server, address, said));
       });
       server.on("exit", () => {
-        reject(new Error(`the server ended: ${complaint}`));
+        reject(new Error(`the server ended: ${complaint}${said}`));
       });
     });
   }
