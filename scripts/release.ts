@@ -49,17 +49,23 @@ function startPage(): string {
   <head>
     <meta charset="utf-8" />
     <meta name="viewport" content="width=device-width, initial-scale=1" />
+    <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'" />
+    <meta name="color-scheme" content="light dark" />
     <title>Piecewise</title>
+    <link rel="icon" href="icons/icon-32.png" />
+    <link rel="stylesheet" href="pane.css" />
   </head>
-  <body>
-    <h1>Piecewise: quilting functions for spreadsheets</h1>
-    <p><a href="practice/index.html">Open the practice sheet</a>, which needs nothing but this browser.</p>
-    <p>For Excel: <a href="manifest.xml" download>download the add-in file</a>, and read <a href="docs/publishing.md">how to load it</a>.</p>
-    <h2>Workbooks to start from</h2>
-    <ul>
-      ${books.join("\n      ")}
-    </ul>
-    <p><a href="pane.html">All functions</a> · <a href="docs/README.md">Guides</a> · <a href="about.html">About</a></p>
+  <body class="about-page">
+    <main>
+      <h1>Piecewise: quilting functions for spreadsheets</h1>
+      <p><a href="practice/index.html">Open the practice sheet</a>, which needs nothing but this browser.</p>
+      <p>For Excel: <a href="manifest.xml" download>download the add-in file</a>, and read <a href="docs/publishing.md">how to load it</a>.</p>
+      <h2>Workbooks to start from</h2>
+      <ul>
+        ${books.join("\n        ")}
+      </ul>
+      <p><a href="pane.html">All functions</a> · <a href="docs/README.md">Guides</a> · <a href="about.html">About</a></p>
+    </main>
   </body>
 </html>
 `;
