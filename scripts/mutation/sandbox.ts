@@ -1,0 +1,77 @@
+/** A copy of the project whose mathematics carries every mutant, each behind a switch. */
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join, relative } from "node:path";
+
+export interface Mutant {
+  readonly id: string;
+  readonly file: string;
+  readonly line: number;
+  readonly mutator: string;
+  readonly original: string;
+  readonly replacement: string;
+}
+
+export const ROOT = join(__dirname, "..", "..");
+export const FOLDER = join(ROOT, "dist", "mutation");
+const SANDBOX = join(FOLDER, "sandbox");
+
+const COPIED = ["functions", "manifest", "scripts", "src", "tests", "package.json", "tsconfig.json"];
+
+/** Tests of the mathematics. */
+const TESTS = ["tests/cases.test.ts", "tests/pane/working.test.ts", "tests/laws"];
+
+/** Tests of the search for cutting plans, only where its mutants are tried: they take longer than all others. */
+const SEARCH = { mutants: "src/math/cutplan/", tests: "tests/cutplan" };
+
+/** Proofs on published benchmarks; with mutants in place they take hours. */
+const LEFT_OUT = "tests/cutplan/benchmarks.test.ts";
+
+export function filesBelow(path: string, ending: string): string[] {
+  if (path.endsWith(ending)) return [path];
+  return readdirSync(path, { recursive: true, encoding: "utf8" })
+    .filter((name) => name.endsWith(ending))
+    .map((name) => join(path, name))
+    .sort();
+}
+
+/** What a worker loads to try mutants of these files: the mathematics, then the tests. */
+export function loadedFiles(mutated: readonly string[]): string[] {
+  const searched = mutated.some((file) => file.startsWith(SEARCH.mutants));
+  const tests = [...TESTS, ...(searched ? [SEARCH.tests] : [])]
+    .flatMap((path) => filesBelow(join(SANDBOX, path), ".test.ts"))
+    .filter((file) => file !== join(SANDBOX, LEFT_OUT));
+  return [...filesBelow(join(SANDBOX, "src/math"), ".ts"), join(SANDBOX, "tests/setup.ts"), ...tests];
+}
+
+/** Writes the sandbox and tells every mutant of the files, which are given from the root of the project. */
+export async function writeSandbox(files: readonly string[]): Promise<Mutant[]> {
+  // A package of modules only.
+  const { Instrumenter } = await import("@stryker-mutator/instrumenter");
+  rmSync(SANDBOX, { recursive: true, force: true });
+  mkdirSync(SANDBOX, { recursive: true });
+  for (const name of COPIED) cpSync(join(ROOT, name), join(SANDBOX, name), { recursive: true });
+
+  const sources = files.map((name) => ({ name, mutate: true, content: readFileSync(join(SANDBOX, name), "utf8") }));
+  const quiet = { isDebugEnabled: () => false, debug: () => undefined, info: () => undefined, warn: console.warn };
+  const instrumenter = new Instrumenter(quiet as never);
+  const { files: written, mutants } = await instrumenter.instrument(sources, {
+    plugins: null,
+    excludedMutations: [],
+    ignorers: [],
+  });
+  for (const { name, content } of written) writeFileSync(join(SANDBOX, name), content);
+  const texts = new Map(sources.map(({ name, content }) => [name, content.split("\n")]));
+  return mutants.map(({ id, fileName, location: { start, end }, mutatorName, replacement }) => {
+    const lines = texts.get(fileName)!.slice(start.line, end.line + 1);
+    lines[lines.length - 1] = lines[lines.length - 1].slice(0, end.column);
+    lines[0] = lines[0].slice(start.column);
+    return {
+      id,
+      file: relative("src/math", fileName),
+      line: start.line + 1,
+      mutator: mutatorName,
+      original: lines.join("\n"),
+      replacement,
+    };
+  });
+}
