@@ -23,8 +23,12 @@ import { type QuiltFunction, quiltFunctions } from "./catalogue";
 
 standInForHost();
 
-/** The engine's index of a column takes 0, an empty text and a blank cell for one value, and loses errors: it is not asked. */
+/**
+ * The engine's index of a column takes 0, an empty text and a blank cell for one value, and loses errors: it is not asked.
+ * Nor is it kept: with every formula's answer it would look through all answers of the column before.
+ */
 CELL_INVERTED_INDEX_CACHE.canUseCache = () => ({ rowsInCache: [], rowsNotInCache: [] });
+CELL_INVERTED_INDEX_CACHE.set = () => undefined;
 
 class EngineFunction extends BaseFunction {
   // Counting arguments is left to `calculate`, which can say what is wrong.
