@@ -5,6 +5,7 @@ import { withWorking } from "../../src/math/working";
 import type { Case } from "../cases";
 import { cases } from "../cases/index";
 import { claimsOf, holds } from "./arithmetic";
+import { told } from "./told";
 
 const answered = Object.values(cases)
   .flat()
@@ -51,6 +52,13 @@ describe.each(ids)("%s", (id) => {
       expect(shown.some((text) => words.includes(text)) ? "told" : { row: row.cells, shown, steps }).toBe("told");
     }
   });
+});
+
+test.each(told)("$call tells it word for word: $cells", ({ call, cells, steps, assumptions = [] }) => {
+  const working = withWorking((): unknown => worksheetFunctions.get(call)!(...cells));
+  expect(working.steps).toEqual(steps);
+  const special = working.assumptions.filter((line) => !/, as usual where none (is|are) given$/.test(line));
+  expect(special).toEqual(assumptions);
 });
 
 test("most lines with figures claim something that can be worked out", () => {
