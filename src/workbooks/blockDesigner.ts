@@ -1,7 +1,7 @@
 /** Block designer: a block drawn in cells, its cutting list and fabrics, its quilt in several sizes, a roll of strips first. */
 import { across, callsIn, type Entry, type Format, heading, lines, nameOf, type Sheet } from "./book";
 import type { PlanningWorkbook } from "./index";
-import { blank, BLADES, inUnits, shopUnit, STEPS, tickColumn, UNITS } from "./shared";
+import { blank, BLADES, inUnits, shopUnit, STEPS, tickColumn, UNITS, unlessTooLong } from "./shared";
 
 const U = "Block!$B$5";
 const q = callsIn(U);
@@ -30,6 +30,9 @@ const FABRICS: [letter: string, words: string][] = [
   ["C", "Brick, tiny dots"],
 ];
 const FIRST_FABRIC = 15;
+
+/** The last row for the pieces to cut. */
+const LAST_PIECE = 65;
 
 function block(): Sheet {
   const entries: Entry[] = [
@@ -72,15 +75,16 @@ function block(): Sheet {
       "<  belongs to the patch on its left        ^  belongs to the patch above",
       "Nothing: nothing is sewn there.",
     ]),
-    ...heading("A24", "What to cut for all blocks", 9),
+    ...heading("A23", "What to cut for all blocks", 9),
+    { cell: "A24", style: "note", content: `=${unlessTooLong("A25")}` },
     {
       cell: "A25",
       style: "tableHead",
       content: `=${pieces()}`,
-      room: { rows: 20, columns: [undefined, "length", "length", "count", undefined, undefined, "count"] },
+      room: { rows: LAST_PIECE - 24, columns: [undefined, "length", "length", "count", undefined, undefined, "count"] },
     },
-    ...tickColumn("H", 25, 44, "A"),
-    ...lines("A46", [
+    ...tickColumn("H", 25, LAST_PIECE, "A"),
+    ...lines(`A${LAST_PIECE + 2}`, [
       "Units are cut a little large and trimmed after sewing; squares and rectangles are sewn as cut.",
       "Spare: units or triangles beyond what the blocks need.",
       BLADES,
@@ -92,7 +96,6 @@ function block(): Sheet {
     entries,
     frozen: { rows: 2 },
     print: "one page",
-    landscape: true,
   };
 }
 
@@ -136,14 +139,14 @@ function sizes(): Sheet {
       cell: "A14",
       style: "tableHead",
       content: `=${q("SIZETABLE", { ...quilt, width: WIDTH, step: STEP, seam: SEAM })}`,
-      room: { rows: 9, columns: [undefined, "decimal", "decimal", "decimal", "decimal", "decimal"] },
+      room: { rows: 20, columns: [undefined, "length", "length", "length", "length", "length"] },
     },
     {
-      cell: "A24",
+      cell: "A35",
       style: "note",
       content: `="Fabric in "&IF(${U}="cm","meters","yards")&"; borders are joined from strips; beds hang down 12 in (30 cm)."`,
     },
-    ...lines("A25", [
+    ...lines("A36", [
       "A quilt of crib size is for the wall, the floor or an older child: none belongs in an infant's sleep space.",
     ]),
   ];
@@ -171,9 +174,9 @@ function roll(): Sheet {
       cell: "A11",
       style: "tableHead",
       content: `=${q("STRIPSFIRST", { list: pieces("$B$5"), strips: "$B$6", stripWidth: "$B$7", length: "$B$8" })}`,
-      room: { rows: 12, columns: [undefined, "length", "length", "count", undefined, "count"] },
+      room: { rows: 41, columns: [undefined, "length", "length", "count", undefined, "count"] },
     },
-    ...lines("A24", [
+    ...lines("A53", [
       "A patch comes from a strip where one of its sides is the strip's width.",
       "Count your own roll and measure a strip: bundles and pinked edges differ.",
     ]),

@@ -5,7 +5,7 @@ export interface Look {
   size?: number;
   color?: string;
   fill?: string;
-  /** A box round the cell, or a line or a fine line below it. */
+  /** A box round the cell, a line below it, or a fine line below it where its row is filled. */
   border?: "box" | "below" | "hair";
   align?: "left" | "right" | "center";
   wrap?: boolean;

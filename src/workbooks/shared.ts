@@ -42,6 +42,16 @@ export function blank(cell: string, formula: string): string {
   return `=IF(${cell}="","",${formula})`;
 }
 
+/** The word behind a number of panels. */
+export function panelWord(count: string): string {
+  return `IF(${count}=1,"panel","panels")`;
+}
+
+/** What to do where a table is longer than its room; where it is not, what another formula gives. */
+export function unlessTooLong(table: string, otherwise = '""'): string {
+  return `IF(ISERROR(${table}),"If #SPILL! stands below, the table is longer than its room: insert rows under it.",${otherwise})`;
+}
+
 /** A box to tick by hand. */
 export function tickRow(cell: string): Entry[] {
   return [{ cell, style: "tick" }];

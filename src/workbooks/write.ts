@@ -24,6 +24,9 @@ const ROW_HEIGHT = 15;
 const INCH = 96;
 const MILLIMETERS_25 = (25 / 25.4) * INCH;
 
+/** The fine line below the rows of tables. */
+const FINE = { style: "hair" as const, color: { argb: argb(LINE) } };
+
 export async function writeBook(book: Book, evaluate: Evaluate): Promise<Uint8Array<ArrayBuffer>> {
   const worked = await evaluate(book);
   const file = new Workbook();
@@ -58,6 +61,7 @@ function writeSheet(file: Workbook, book: Book, sheet: Sheet, worked: WorkedShee
   }
   for (const entry of sheet.entries) writeCell(page, entry, worked);
   readMetric(page, book, sheet);
+  ruleFilledRows(page, sheet);
   setUpPage(page, sheet);
   if (sheet.testSquares) drawTestSquares(page, sheet.testSquares);
 }
@@ -92,9 +96,7 @@ function styleOf(name: StyleName, format: Entry["format"]): Partial<Style> {
       ? { top: line, right: line, bottom: line, left: line }
       : look.border === "below"
         ? { bottom: line }
-        : look.border === "hair"
-          ? { bottom: { ...line, style: "hair" } }
-          : {};
+        : {};
   const pattern = patternOf(format);
   return {
     font: { name: FONT, size: look.size ?? SIZE, bold: look.bold ?? false, color: { argb: argb(look.color ?? INK) } },
@@ -128,6 +130,27 @@ function readMetric(page: Worksheet, book: Book, sheet: Sheet): void {
     ref: cells.join(" "),
     rules: [{ type: "expression", formulae: [`${book.units}="cm"`], style: { numFmt: METRIC_PATTERN } }],
   });
+}
+
+/** A fine line below each row of a table that is filled; on paper, free rows are just white. */
+function ruleFilledRows(page: Worksheet, sheet: Sheet): void {
+  const rule = (cells: readonly string[], filled: string) => {
+    page.addConditionalFormatting({
+      ref: `${cells[0]}:${cells[cells.length - 1]}`,
+      rules: [{ type: "expression", formulae: [`${filled}<>""`], style: { border: { bottom: FINE } } }],
+    });
+  };
+  const isRuled = (style: StyleName) => "border" in LOOKS[style] && LOOKS[style].border === "hair";
+  for (const entry of sheet.entries) {
+    const cells = roomOf(entry).filter(({ style }) => isRuled(style));
+    if (cells.length > 0)
+      rule(
+        cells.map(({ cell }) => cell),
+        `$${cells[0].cell}`,
+      );
+  }
+  const beside = sheet.entries.filter(({ style, room }) => !room && isRuled(style)).map(({ cell }) => cell);
+  if (beside.length > 0) rule(beside, beside[0]);
 }
 
 function setUpPage(page: Worksheet, sheet: Sheet): void {

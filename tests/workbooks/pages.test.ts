@@ -20,7 +20,7 @@ const PAPERS = [
 
 /** Pages of each workbook; another number is a page that runs over, or an empty one. */
 const PAGES: Record<string, number> = {
-  "quilt-planner": 7,
+  "quilt-planner": 9,
   "block-designer": 3,
   "kit-costing": 4,
   "class-planner": 5,

@@ -68,7 +68,7 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
       "",
       "backing",
       42,
-      `=${q("BACKINGPANELS", backing)}&" panels"`,
+      `="panels: "&${q("BACKINGPANELS", backing)}`,
       `=${q("FABRICTEXT", { amount: q("BACKINGFABRIC", backing) })}`,
     ),
     ...fabric(18, "", "batting", "", `="at least "&${sizeText("$F$9", "$G$9")}`, ""),

@@ -85,7 +85,7 @@ function setting(
     { cell: `A${row}`, style: "label", content: label },
     {
       cell: `C${row}`,
-      style: "inputText",
+      style: "input",
       content,
       ...(format ? { format } : {}),
       ...(choices ? { choices } : {}),

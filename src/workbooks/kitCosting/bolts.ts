@@ -1,6 +1,6 @@
 /** The sheet Bolts: cuts from the bolts at hand. */
 import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { shopUnit } from "../shared";
+import { shopUnit, unlessTooLong } from "../shared";
 import { FIRST, GENEROSITY, LAST, q, U } from "./cells";
 
 const BOLT_ROWS = 8;
@@ -45,14 +45,15 @@ export function bolts(): Sheet {
     { cell: "F8", style: "input", content: 15, format: "amount" },
     { cell: "G8", style: "input", content: 3, format: "count" },
     ...spare(["E", "F", "G"], [undefined, "amount", "count"], BOLTS),
-    ...heading("A18", "Which cuts from which bolt", 7),
+    ...heading("A17", "Which cuts from which bolt", 7),
+    { cell: "A18", style: "note", content: `=${unlessTooLong("A19")}` },
     {
       cell: "A19",
       style: "tableHead",
       content: `=${q("BOLTPLAN", { list: "A8:C15", bolts: "E8:G15", generosity: GENEROSITY })}`,
-      room: { rows: 16, columns: [undefined, "amount", undefined, "decimal"] },
+      room: { rows: 41, columns: [undefined, "amount", undefined, "decimal"] },
     },
-    ...lines("A36", [
+    ...lines("A61", [
       "Every cut is as long as stated and the generosity of the sheet Kit.",
       "Fewest bolts are opened; of equal ways the one that leaves least is taken.",
     ]),

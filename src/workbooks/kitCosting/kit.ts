@@ -29,7 +29,7 @@ export function kit(): Sheet {
     ),
     ...heading("A4", "Yours to change", 3),
     { cell: "A5", style: "label", content: "Name of the kit" },
-    { cell: "B5", style: "inputText", content: "Pinwheel table runner" },
+    { cell: "B5", style: "inputText", content: "Pinwheel runner" },
     ...input(6, "Units of bare numbers", "in", undefined, "", UNITS),
     ...input(7, "Kits to make", 24, "count", "kits"),
     ...input(8, "Each cut is generous by", 0.5, "length", inUnits(U)),
@@ -146,7 +146,7 @@ export function kit(): Sheet {
   ];
   return {
     name: "Kit",
-    widths: [29, 13, 10, 11, 11, 9, 12, 11, 13, 11, 12],
+    widths: [29, 16, 10, 11, 11, 9, 12, 11, 13, 11, 12],
     entries,
     frozen: { rows: 2 },
     print: "one page",

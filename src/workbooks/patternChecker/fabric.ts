@@ -163,7 +163,7 @@ function totals(): Entry[] {
       cell: `A${LAST_USE + 2}`,
       style: "tableHead",
       content: `=IF(COUNT($B$${FIRST_USE}:$B$${LAST_USE})=0,"",${q("CHECKTOTALS", { list: `$A$${FIRST_USE}:$B$${LAST_USE}` })})`,
-      room: { rows: 9, columns: [undefined, "amount", "count"] },
+      room: { rows: TOTAL_ROWS + 1, columns: [undefined, "amount", "count"] },
     },
   ];
 }

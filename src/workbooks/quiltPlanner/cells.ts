@@ -14,7 +14,12 @@ const BORDERS = "Design!$B$15:$C$17";
 export const SEAM = "Design!$B$37";
 export const SQUARING = "Design!$B$38";
 export const STEP = "Design!$B$40";
-const LAYOUT = "OFFSET(Layout!$A$4,0,0,Design!$B$8,Design!$B$7)";
+
+/** The blocks that count. (OFFSET would be worked out anew whenever any cell changes.) */
+const LAYOUT = "Layout!$A$4:INDEX(Layout!$A$4:$L$17,Design!$B$8,Design!$B$7)";
+
+/** Where the cutting list stands on its sheet, its heading included. */
+export const CUTTING = { first: 4, last: 44 };
 
 export const QUILT = {
   layout: LAYOUT,

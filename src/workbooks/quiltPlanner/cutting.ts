@@ -1,10 +1,11 @@
 /** The sheets Cutting and Plans: every piece, and the strips that it comes from. */
 import { type Entry, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, MEASURE_THE_SQUARES, tickColumn } from "../shared";
-import { borderWidth, FABRIC_ROWS, pieces, q, SEAM, SQUARING, U } from "./cells";
+import { AT_THE_IRON, BLADES, MEASURE_THE_SQUARES, tickColumn, unlessTooLong } from "../shared";
+import { borderWidth, CUTTING, FABRIC_ROWS, pieces, q, SEAM, SQUARING, U } from "./cells";
 
 export function cutting(): Sheet {
-  const last = 28;
+  const { first, last } = CUTTING;
+  const [firstBorder, secondBorder] = [last + 2, last + 8];
   const borderTable = (row: number, width: string, length: string, border: number): Entry => ({
     cell: `A${row}`,
     style: "tableHead",
@@ -20,31 +21,37 @@ export function cutting(): Sheet {
       style: "lead",
       content: '=Design!B5&": every piece, cut size. Cut the largest first; see Plans for the strips."',
     },
+    { cell: `A${first - 1}`, style: "note", content: `=${unlessTooLong(`A${first}`)}` },
     {
-      cell: "A4",
+      cell: `A${first}`,
       style: "tableHead",
       content: `=${pieces()}`,
-      room: { rows: last - 3, columns: [undefined, "length", "length", "count", undefined, undefined, "count"] },
+      room: {
+        rows: last - first + 1,
+        columns: [undefined, "length", "length", "count", undefined, undefined, "count"],
+      },
     },
-    ...tickColumn("H", 4, last, "A"),
-    ...heading("A30", "First border: cut only after measuring the quilt", 8),
-    borderTable(31, "Design!$H$5", "Design!$I$5", 15),
-    ...heading("A36", "Second border", 4),
-    borderTable(37, inside, insideLength, 16),
-    ...lines("A43", [BLADES, AT_THE_IRON, MEASURE_THE_SQUARES], "caution"),
+    ...tickColumn("H", first, last, "A"),
+    ...heading(`A${firstBorder}`, "First border: cut only after measuring the quilt", 8),
+    borderTable(firstBorder + 1, "Design!$H$5", "Design!$I$5", 15),
+    ...heading(`A${secondBorder}`, "Second border", 4),
+    borderTable(secondBorder + 1, inside, insideLength, 16),
+    ...lines(`A${secondBorder + 7}`, [BLADES, AT_THE_IRON, MEASURE_THE_SQUARES], "caution"),
   ];
   return {
     name: "Cutting",
-    widths: [15, 10, 10, 9, 7, 30, 6, 6],
+    widths: [15, 10, 10, 10, 7, 29, 6, 6],
     entries,
-    frozen: { rows: 4 },
+    frozen: { rows: first },
     print: "true size",
-    testSquares: ["F31", "F37"],
+    breaks: [last + 1],
+    testSquares: [`F${firstBorder + 1}`, `F${secondBorder + 1}`],
   };
 }
 
-/** Rows for the cut plan of one fabric. */
-const BAND = 15;
+/** Rows for the cut plan of one fabric, and plans on a page. */
+const BAND = 28;
+const ON_A_PAGE = 2;
 
 export function plans(): Sheet {
   const entries: Entry[] = [
@@ -58,7 +65,7 @@ export function plans(): Sheet {
         {
           cell: `A${top + 1}`,
           style: "note",
-          content: `=IF(${letter}="","",IF(Design!$B$35=${letter},"And "&Design!$H$13&" strips of "&${q("LENGTHTEXT", { length: "Design!$B$34" })}&" "&${U}&" for the binding.","Buy "&Design!$I$${fabric}&"."))`,
+          content: `=IF(${letter}="","",${unlessTooLong(`A${top + 2}`, `"Buy "&Design!$I$${fabric}&IF(Design!$B$35=${letter},", with "&Design!$H$13&" strips of "&${q("LENGTHTEXT", { length: "Design!$B$34" })}&" "&${U}&" for the binding","")&"."`)})`,
         },
         {
           cell: `A${top + 2}`,
@@ -75,7 +82,7 @@ export function plans(): Sheet {
     entries,
     frozen: { rows: 2 },
     print: "fit width",
-    lastRow: 3 + 6 * BAND,
-    breaks: [3 + 3 * BAND],
+    lastRow: 3 + FABRIC_ROWS.length * BAND,
+    breaks: [1, 2].map((page) => 3 + page * ON_A_PAGE * BAND),
   };
 }

@@ -1,6 +1,6 @@
 /** The sheet Design: everything that a maker settles, and the main answers. */
 import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { blank, input, inUnits, shopUnit, STEPS, UNITS } from "../shared";
+import { blank, input, inUnits, panelWord, shopUnit, STEPS, UNITS } from "../shared";
 import { borderWidth, FABRIC_ROWS, pieces, q, SQUARING, STEP, U } from "./cells";
 
 export function design(): Sheet {
@@ -71,7 +71,7 @@ export function design(): Sheet {
     pair("H6", `=${q("BORDERSIZE", { width: "H5", length: "I5", border: [15, 16, 17].map(borderWidth).join("+") })}`),
     ...["J5", "J6"].map((cell): Entry => ({ cell, style: "unit", content: inUnits(U) })),
     ...answer(7, "Blocks", "=B7*B8", "blocks", "count"),
-    ...answer(8, "Backing panels", `=${q("BACKINGPANELS", backing)}`, "panels", "count"),
+    ...answer(8, "Backing panels", `=${q("BACKINGPANELS", backing)}`, `=${panelWord("$H$8")}`, "count"),
     ...answer(9, "Backing, to buy", text("BACKINGFABRIC", backing)),
     { cell: "G10", style: "label", content: "Batting, at least" },
     pair("H10", `=${q("BATTINGSIZE", { ...size, margin: "$B$31" })}`),
@@ -112,7 +112,7 @@ export function design(): Sheet {
   ];
   return {
     name: "Design",
-    widths: [30, 11, 9, 7, 5, 2, 19, 11, 10, 7, 7],
+    widths: [30, 16, 9, 7, 5, 2, 19, 11, 10, 7, 7],
     entries,
     frozen: { rows: 2 },
     print: "one page",

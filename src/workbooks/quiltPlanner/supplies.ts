@@ -1,7 +1,7 @@
 /** The supply list, on one page. */
 import { across, type Entry, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES } from "../shared";
-import { FABRIC_ROWS, q, SEAM, SQUARING, U } from "./cells";
+import { AT_THE_IRON, BLADES, panelWord } from "../shared";
+import { CUTTING, FABRIC_ROWS, q, SEAM, SQUARING, U } from "./cells";
 
 export function supplies(): Sheet {
   const rows = FABRIC_ROWS.map((fabric, index): Entry[] => {
@@ -16,7 +16,7 @@ export function supplies(): Sheet {
     ];
   }).flat();
   const list: [string, string, string, string][] = [
-    ["", "Backing", '=Design!H8&" panels"', "=Design!H9"],
+    ["", "Backing", `=Design!H8&" "&${panelWord("Design!H8")}`, "=Design!H9"],
     [
       "",
       "Batting",
@@ -82,12 +82,15 @@ export function supplies(): Sheet {
   return { name: "Supply list", widths: [4, 7, 26, 38, 21], entries, print: "one page" };
 }
 
+/** A column of the cutting list. */
+const inList = (column: string) => `Cutting!$${column}$${CUTTING.first + 1}:$${column}$${CUTTING.last}`;
+
 /** What a fabric is for, in words, from the cutting list. */
 function uses(letter: string): string {
-  const pieces = (use: string) => `COUNTIFS(Cutting!$A$5:$A$28,${letter},Cutting!$F$5:$F$28,"${use}")`;
+  const pieces = (use: string) => `COUNTIFS(${inList("A")},${letter},${inList("F")},"${use}")`;
   const others = ["sashing", "cornerstone", "border"];
   const words: [string, string][] = [
-    ["blocks", `COUNTIF(Cutting!$A$5:$A$28,${letter})-${others.map(pieces).join("-")}`],
+    ["blocks", `COUNTIF(${inList("A")},${letter})-${others.map(pieces).join("-")}`],
     ...others.map((use): [string, string] => [use === "cornerstone" ? "cornerstones" : use, pieces(use)]),
     ["binding", `IF(Design!$B$35=${letter},1,0)`],
   ];
