@@ -5,12 +5,28 @@ import { given } from "../../tests/plain/calls";
 
 export interface Parameter {
   readonly name: string;
+  readonly description?: string;
   readonly optional?: boolean;
 }
 
+/** Sizes on a ruler's eighths, as most cutting lists hold them, or anywhere. */
+const cutSize = fc.oneof(
+  { weight: 6, arbitrary: fc.integer({ min: 4, max: 240 }).map((eighths) => eighths / 8) },
+  { weight: 3, arbitrary: fc.constantFrom(2.5, 4.5, 6.5) },
+  { weight: 1, arbitrary: fc.double({ min: 0.5, max: 60, noNaN: true }) },
+);
+const cutCount = fc.oneof(fc.integer({ min: 0, max: 20 }), fc.integer({ min: 0, max: 500 }));
+const grain = fc.constantFrom(null, "any", "upright", "join", "along");
+
+/** A cutting list as long as a scrap quilt's. */
+const cuttingList = fc.array(fc.tuple(fc.constant("patch"), cutSize, cutSize, cutCount, grain), {
+  minLength: 1,
+  maxLength: 30,
+});
+
 /**
  * Arguments for a function: anything; what is usual by the names of its parameters; and what its check values hold, with a
- * part of it replaced, doubled or left out, which reaches deeper than chance.
+ * part of it replaced, doubled or left out, which reaches deeper than chance. Cutting lists come in every length.
  *
  * @param known arguments that the function answers
  */
@@ -29,7 +45,10 @@ export function argumentsFor(
   const spoiled = fc
     .tuple(usual, changes)
     .map(([cells, list]) => list.reduce((now, change) => changedAt(now, cells, change), cells));
-  return fc.oneof(hostileArguments(parameters), changed, changed, usual, spoiled);
+  const drawn = [hostileArguments(parameters), changed, changed, usual, spoiled];
+  if (!parameters[0].description?.startsWith("Rows of label, width, height, count")) return fc.oneof(...drawn);
+  const listed = fc.tuple(cuttingList, usual).map(([list, cells]) => [list, ...cells.slice(1)]);
+  return fc.oneof(...drawn, listed, listed);
 }
 
 /** One argument replaced by any cell or by what another call has there; of a range, one of its cells. */
