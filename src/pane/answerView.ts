@@ -2,10 +2,8 @@
 import { fractionText } from "../math/show";
 import type { Answered, Refused } from "./answer";
 import type { FunctionEntry, Shown } from "./catalogue";
-import { button, element, folded } from "./element";
+import { element, folded } from "./element";
 import type { Units } from "./fields";
-import { bytesOf, drawn, fileName, pictureAddress, saveFile } from "./save";
-import type { Picture, Sheet } from "./sheet";
 import type { Sizes } from "./sizes";
 
 /** Tells the maker what was done, or why not. */
@@ -109,48 +107,6 @@ export function sourcesView({ rules, sources }: FunctionEntry): HTMLElement | un
     sources.length > 0 && element("p", {}, "Checked against:"),
     sources.length > 0 && element("ul", {}, ...sources.map((source) => element("li", {}, source))),
   );
-}
-
-/** The picture, to be saved or put into the sheet. */
-export function pictureView(picture: Picture, sheet: Sheet, tell: Tell): HTMLElement {
-  const name = fileName(picture.title);
-  const insert = async () => {
-    await sheet.insertPicture(await drawn(picture));
-    tell("The picture stands beside the selected cell.");
-  };
-  const savePng = async () => {
-    saveFile(bytesOf((await drawn(picture)).png), "image/png", `${name}.png`);
-  };
-  const cannot = sheet.whyNot("picture");
-  return folded(
-    "Picture",
-    true,
-    element(
-      "div",
-      { className: "wide", tabIndex: 0, attributes: { role: "region", "aria-label": picture.title } },
-      imageOf(picture),
-    ),
-    element(
-      "p",
-      { className: "buttons" },
-      cannot === undefined && button("Put into the sheet", () => void attempt(insert, tell)),
-      button("Save SVG", () => {
-        saveFile(picture.svg, "image/svg+xml", `${name}.svg`);
-      }),
-      button("Save PNG", () => void attempt(savePng, tell)),
-    ),
-    cannot === undefined ? undefined : element("p", { className: "quiet" }, cannot),
-  );
-}
-
-/** Below this part of its size a picture's words cannot be read: then it scrolls. */
-const LEAST_SCALE = 0.7;
-
-function imageOf(picture: Picture): HTMLImageElement {
-  const image = element("img", { className: "picture", src: pictureAddress(picture), alt: picture.description });
-  const width = Number(/ width="(\d+)"/.exec(picture.svg)?.[1] ?? 0);
-  image.style.width = `max(min(100%, ${width}px), ${LEAST_SCALE * width}px)`;
-  return image;
 }
 
 /** Runs what a button does; a failure becomes a sentence. */

@@ -1,22 +1,14 @@
 /** The selected cell: what its QUILT calls were given, how each answer comes about, and what an error means. */
 import { isAnswered } from "./answer";
-import {
-  answerView,
-  cellText,
-  pictureView,
-  refusalView,
-  sizesView,
-  sourcesView,
-  type Tell,
-  workingView,
-} from "./answerView";
+import { answerView, cellText, refusalView, sizesView, sourcesView, type Tell, workingView } from "./answerView";
+import { callPicture } from "./callPicture";
 import { type Call, readCalls } from "./calls";
 import type { FunctionEntry } from "./catalogue";
-import { button, element } from "./element";
+import { button, element, replaceContent } from "./element";
 import { type Typed, typedText, type Units } from "./fields";
 import type { Place } from "./formView";
-import { pictureOf } from "./pictures";
-import type { SelectedCell, Sheet } from "./sheet";
+import { pictureView } from "./pictureView";
+import { type SelectedCell, type Sheet, SheetProblem } from "./sheet";
 import { sizesOf } from "./sizes";
 
 /** How long the selection rests before its cell is looked at, in milliseconds. */
@@ -35,6 +27,7 @@ export class CellView {
   private resting: ReturnType<typeof setTimeout> | undefined;
   private shown = "";
   private looks = 0;
+  private shownLook = 0;
 
   constructor(private readonly around: CellSurroundings) {
     this.lookSoon();
@@ -42,30 +35,41 @@ export class CellView {
 
   lookSoon(): void {
     clearTimeout(this.resting);
+    this.view.setAttribute("aria-busy", "true");
     this.resting = setTimeout(() => void this.look(), REST);
   }
 
-  /** What stands in the view at last belongs to the last look. */
+  /** What is shown belongs to the cell that is selected by then, and never gives way to an earlier look. */
   private async look(): Promise<void> {
     this.looks += 1;
     const look = this.looks;
-    const made = await this.describe().catch((thrown: unknown) => [
-      element("p", { className: "refusal" }, thrown instanceof Error ? thrown.message : "The cell cannot be read."),
-    ]);
-    if (look !== this.looks) return;
+    const cell = await this.selected();
+    const made = typeof cell === "string" ? [element("p", {}, cell)] : await this.describe(cell);
+    const now = await this.selected();
+    if (look < this.shownLook || placeOf(now) !== placeOf(cell)) return;
+    this.shownLook = look;
+    if (look === this.looks) this.view.removeAttribute("aria-busy");
     const holder = element("div", {}, ...made);
     // The same again must not close what the maker has opened, or lose the focus.
-    if (holder.innerHTML.replace(/piecewise-\w+-\d+/g, "") === this.shown) return;
-    this.shown = holder.innerHTML.replace(/piecewise-\w+-\d+/g, "");
-    this.view.replaceChildren(...made);
+    const content = `${placeOf(cell)} ${holder.innerHTML.replace(/piecewise-\w+-\d+/g, "")}`;
+    if (content === this.shown) return;
+    this.shown = content;
+    replaceContent(this.view, ...made);
   }
 
-  private async describe(): Promise<HTMLElement[]> {
+  /** The selected cell, or a sentence where there is none. */
+  private async selected(): Promise<SelectedCell | string> {
     const { sheet } = this.around;
     const cannot = sheet.whyNot("select");
-    if (cannot !== undefined) return [element("p", {}, cannot)];
-    const cell = await sheet.selected();
-    if (!cell) return [element("p", {}, "Select a cell to read how its number comes about.")];
+    if (cannot !== undefined) return cannot;
+    try {
+      return (await sheet.selected()) ?? "Select a cell to read how its number comes about.";
+    } catch (thrown) {
+      return reason(thrown);
+    }
+  }
+
+  private async describe(cell: SelectedCell): Promise<HTMLElement[]> {
     const head = [
       element(
         "h2",
@@ -78,7 +82,10 @@ export class CellView {
         ? undefined
         : element("p", { className: "quiet" }, `Part of the table that starts in ${cell.home}.`),
     ].filter((part) => part !== undefined);
-    return [...head, ...(await this.explain(cell))];
+    const explained = await this.explain(cell).catch((thrown: unknown) => [
+      element("p", { className: "refusal" }, reason(thrown)),
+    ]);
+    return [...head, ...explained];
   }
 
   private async explain(cell: SelectedCell): Promise<HTMLElement[]> {
@@ -97,10 +104,10 @@ export class CellView {
     if (calls.length === 0) {
       return [element("p", {}, "No quilting function stands in this cell. Its number follows from the formula above.")];
     }
-    return calls.map((call) => this.callView(call, cell));
+    return Promise.all(calls.map((call) => this.callView(call, cell)));
   }
 
-  private callView(call: Call, cell: SelectedCell): HTMLElement {
+  private async callView(call: Call, cell: SelectedCell): Promise<HTMLElement> {
     const entry = this.around.functions.get(call.id);
     const title = element("h3", { className: "call" }, call.text);
     if (!entry)
@@ -141,7 +148,11 @@ export class CellView {
       ? "cm"
       : "in";
     const sizes = sizesOf(entry, call.cells, call.outcome.value);
-    const picture = pictureOf(entry, call.cells);
+    const picture = await callPicture(entry, call, sheet, cell.page);
+    const changed = () => {
+      this.lookSoon();
+    };
+    const drawn = picture && pictureView(picture, { sheet, tell, changed });
     return element(
       "section",
       {},
@@ -149,13 +160,25 @@ export class CellView {
       about,
       answerView(call.outcome.value, entry, units),
       sizes && sizesView(sizes),
+      // What is turned on the picture is read off the answer above it.
+      picture?.turns && drawn,
       given,
       workingView(call.outcome),
-      picture && pictureView(picture, sheet, tell),
+      picture?.turns ? undefined : drawn,
       change,
       sourcesView(entry),
     );
   }
+}
+
+/** Which cell it is, and with which formula; a sentence is its own. */
+function placeOf(cell: SelectedCell | string): string {
+  return typeof cell === "string" ? cell : [cell.page, cell.name, cell.home, cell.formula].join("\n");
+}
+
+function reason(thrown: unknown): string {
+  if (!(thrown instanceof SheetProblem)) console.warn(thrown);
+  return thrown instanceof Error ? thrown.message : "The cell cannot be read.";
 }
 
 /** What a cell or a part of the formula came to, after what is written. */

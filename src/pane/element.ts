@@ -19,7 +19,7 @@ export function element<Tag extends keyof HTMLElementTagNameMap>(
   const made = document.createElement(tag);
   Object.assign(made, properties);
   for (const [name, value] of Object.entries(attributes)) made.setAttribute(name, value);
-  made.append(...children.filter((child): child is Node | string => child !== undefined && child !== false));
+  made.append(...children.filter(isChild));
   return made;
 }
 
@@ -29,6 +29,26 @@ let lastId = 0;
 export function freshId(word: string): string {
   lastId += 1;
   return `piecewise-${word}-${lastId}`;
+}
+
+/**
+ * Puts new content in the place of the old. What the maker has opened or closed stays so, and a button that marks its place
+ * keeps the focus.
+ */
+export function replaceContent(holder: HTMLElement, ...content: readonly Child[]): void {
+  const folds = new Map([...holder.querySelectorAll("details")].map((fold) => [titleOf(fold), fold.open]));
+  const focused = holder.querySelector<HTMLElement>(":focus")?.dataset.place;
+  holder.replaceChildren(...content.filter(isChild));
+  for (const fold of holder.querySelectorAll("details")) fold.open = folds.get(titleOf(fold)) ?? fold.open;
+  if (focused !== undefined) holder.querySelector<HTMLElement>(`[data-place="${focused}"]`)?.focus();
+}
+
+function titleOf(fold: HTMLDetailsElement): string {
+  return fold.querySelector("summary")?.textContent ?? "";
+}
+
+function isChild(child: Child): child is Node | string {
+  return child !== undefined && child !== false;
 }
 
 /** A part that opens and closes. */

@@ -3,7 +3,6 @@ import { isAnswered, type Outcome } from "./answer";
 import {
   answerView,
   attempt,
-  pictureView,
   refusalView,
   sizesView,
   sourcesView,
@@ -11,13 +10,14 @@ import {
   type Tell,
   workingView,
 } from "./answerView";
+import { callPicture, type CallPicture } from "./callPicture";
 import { type Call, readCalls } from "./calls";
 import type { FunctionEntry, ParameterEntry } from "./catalogue";
-import { button, element, folded } from "./element";
+import { button, element, folded, replaceContent } from "./element";
 import { FieldView, titleOf } from "./fieldView";
 import { formulaText, missing, type Typed, typedText, type Units } from "./fields";
 import { firstSentence } from "./findView";
-import { pictureOf } from "./pictures";
+import { pictureView } from "./pictureView";
 import { type Sheet, SheetProblem } from "./sheet";
 import { sizesOf } from "./sizes";
 
@@ -165,12 +165,14 @@ export class FormView {
     const { entry, typed } = this;
     const formula = formulaText(entry, typed, this.around.units());
     this.formula.textContent = formula;
-    const call = await this.call(formula);
+    const page = this.place?.page ?? (await this.around.sheet.selected().catch(() => undefined))?.page ?? "";
+    const call = await this.call(formula, page);
+    const picture = isAnswered(call.outcome) ? await callPicture(entry, call, this.around.sheet, page) : undefined;
     if (asked !== this.asked) return;
     // The function itself knows whether it can do without an argument.
     const isOpen = !isAnswered(call.outcome) || call.outcome.value === "";
     this.open = isOpen ? missing(entry, typed) : [];
-    if (this.open.length === 0) this.showOutcome(call);
+    if (this.open.length === 0) this.showOutcome(call, picture);
     else {
       const words = `Still to fill in: ${this.open.map(titleOf).join(", ")}.`;
       this.result.replaceChildren(element("p", { className: "quiet" }, words));
@@ -178,23 +180,21 @@ export class FormView {
     }
   }
 
-  private async call(formula: string): Promise<Pick<Call, "cells" | "outcome">> {
+  private async call(formula: string, page: string): Promise<Pick<Call, "argumentTexts" | "cells" | "outcome">> {
     const { sheet } = this.around;
-    const page = this.place?.page ?? (await sheet.selected().catch(() => undefined))?.page ?? "";
+    const refused = (sentence: string) => ({ argumentTexts: [], outcome: { code: "", sentence } });
     try {
       const calls = await readCalls(formula, (reference) => sheet.values(reference, page));
       const last = typeof calls === "string" ? undefined : calls.at(-1);
       if (last) return last;
     } catch (thrown) {
       if (!(thrown instanceof SheetProblem)) throw thrown;
-      return { outcome: { code: "", sentence: thrown.message } };
+      return refused(thrown.message);
     }
-    return {
-      outcome: { code: "", sentence: "What is typed makes no formula: look for a quotation mark or a bracket." },
-    };
+    return refused("What is typed makes no formula: look for a quotation mark or a bracket.");
   }
 
-  private showOutcome({ cells, outcome }: { cells?: unknown[]; outcome: Outcome }): void {
+  private showOutcome({ cells, outcome }: { cells?: unknown[]; outcome: Outcome }, picture?: CallPicture): void {
     const { entry, around } = this;
     if (!isAnswered(outcome) || !cells) {
       this.result.replaceChildren(refusalView(isAnswered(outcome) ? { code: "", sentence: "" } : outcome));
@@ -203,13 +203,16 @@ export class FormView {
     }
     this.result.replaceChildren(answerView(outcome.value, entry, around.units()));
     const sizes = sizesOf(entry, cells, outcome.value);
-    const picture = pictureOf(entry, cells);
-    const parts = [
+    const { sheet, tell } = around;
+    const changed = () => {
+      this.changed();
+    };
+    replaceContent(
+      this.more,
       sizes && sizesView(sizes),
       workingView(outcome),
-      picture && pictureView(picture, around.sheet, around.tell),
-    ];
-    this.more.replaceChildren(...parts.filter((part) => part !== undefined));
+      picture && pictureView(picture, { sheet, tell, changed }),
+    );
   }
 
   /** Examples with their answers, each to be taken over into the form. */

@@ -1,7 +1,12 @@
 /** The arguments of one call by their names, read as the function reads them. */
+import { cellTexts } from "../../functions/blockCells";
 import { type Cell, Door, isEmpty } from "../../functions/cells";
+import type { FilledCell } from "../math/blocks/cellColors";
 import type { Inches, System } from "../math/units";
 import type { FunctionEntry } from "./catalogue";
+
+/** Fill colors of the cells that arguments name, by the argument's name; as six digits, such as #c0392b. */
+export type Fills = Readonly<Partial<Record<string, readonly (readonly (string | null)[])[]>>>;
 
 export class GivenArguments {
   readonly system: System;
@@ -10,6 +15,7 @@ export class GivenArguments {
   constructor(
     private readonly entry: FunctionEntry,
     private readonly cells: readonly Cell[],
+    private readonly fills: Fills = {},
   ) {
     const units = this.cell("units");
     this.system = typeof units === "string" && /^\s*cent|^\s*cm/i.test(units) ? "cm" : "in";
@@ -18,6 +24,14 @@ export class GivenArguments {
 
   cell(name: string): Cell {
     return this.cells[this.entry.parameters.findIndex((parameter) => parameter.name === name)] ?? null;
+  }
+
+  /** Rows of an argument's cells with their fills. */
+  filledCells(name: string): FilledCell[][] {
+    const fills = this.fills[name];
+    return cellTexts(this.cell(name)).map((row, r) =>
+      row.map((text, c) => ({ text, fill: fills?.at(r)?.at(c) ?? null })),
+    );
   }
 
   has(name: string): boolean {

@@ -1,15 +1,13 @@
 /** The picture of a call, drawn from its own arguments by the same mathematics that gives the answer. */
-import { cellTexts } from "../../functions/blockCells";
-import { readList } from "../../functions/cutLists";
+import { readCountedLengths, readList } from "../../functions/cutLists";
 import { readLengths } from "../../functions/lengthLists";
-import { readQuilt } from "../../functions/quiltCells";
 import { type Cell, filledRows } from "../../functions/cells";
 import { PRINTS } from "../math/backing";
 import { BEDS, mattressSize, usualDrop } from "../math/beds";
-import { FabricNames } from "../math/blocks/fabricNames";
-import { readBlock } from "../math/blocks/grammar";
-import { quiltFabrics } from "../math/blocks/quilt";
+import { biasSquare } from "../math/binding";
 import { CORNERS } from "../math/borders";
+import { JOINS } from "../math/joins";
+import { boltPlan, planInPanels } from "../math/panels";
 import { GEESE_METHODS, MADE_AT_ONCE } from "../math/patches";
 import { plan } from "../math/plans";
 import { Problem } from "../math/problem";
@@ -17,11 +15,12 @@ import { UNIT_WAYS } from "../math/sewn";
 import { EDGES, SETTINGS } from "../math/settings";
 import { DIAMOND_ANGLES } from "../math/shapes";
 import { EARS, tubeUnits } from "../math/tubes";
-import { inches } from "../math/units";
+import { inches, toInches } from "../math/units";
 import { backingPicture } from "../pictures/backing";
 import { bedPicture } from "../pictures/beds";
-import { biasSquarePicture } from "../pictures/binding";
-import { borderFitPicture, borderLengthsPicture } from "../pictures/borders";
+import { biasSquarePicture, diagonalJoinPicture } from "../pictures/binding";
+import { boltPlanPicture } from "../pictures/bolts";
+import { borderFitPicture, borderLengthsPicture, borderMeasuredPicture } from "../pictures/borders";
 import { cutPlanPicture } from "../pictures/cutPlan";
 import {
   cornerPicture,
@@ -32,7 +31,7 @@ import {
   squarePicture,
   unitMadePicture,
 } from "../pictures/patches";
-import { blockPicture, quiltPicture } from "../pictures/quiltTop";
+import { panelsPicture } from "../pictures/panels";
 import { settingTrianglePicture, topPicture } from "../pictures/settings";
 import {
   diamondPicture,
@@ -44,8 +43,9 @@ import {
 } from "../pictures/shapes";
 import { stripPatchesPicture, stripSetPicture, stripTrianglesPicture } from "../pictures/strips";
 import { tubePicture } from "../pictures/tubes";
+import { drawBlock, drawQuilt, drawSizes } from "./blockPictures";
 import type { FunctionEntry } from "./catalogue";
-import { GivenArguments } from "./given";
+import { type Fills, GivenArguments } from "./given";
 import type { Picture } from "./sheet";
 
 type Draw = (given: GivenArguments) => string | undefined;
@@ -110,19 +110,15 @@ const borderLengths: Draw = (given) =>
     system: given.system,
   });
 
-const block: Draw = (given) => blockPicture("The block", readBlock(cellTexts(given.cell("block")), new FabricNames()));
-
-const quilt: Draw = (given) => {
-  const cells = (name: string): Cell => given.cell(name);
-  const read = readQuilt(given.door, {
-    layout: cells("layout"),
-    blocks: cells("blocks"),
-    size: cells("size"),
-    sashing: cells("sashing"),
-    edge: cells("edge"),
-    borders: cells("borders"),
-  });
-  return quiltPicture("The quilt", read, quiltFabrics(read));
+/** How strips are joined, where they are joined on the diagonal. */
+const join: Draw = (given) => {
+  const usual = given.has("border") ? "straight" : "diagonal";
+  if (given.choice("join", JOINS, usual) === "straight") return undefined;
+  const seam = given.lengthOrZero("seam", given.door.conventions.seam);
+  const strip = given.has("border")
+    ? inches(given.length("border") + 2 * seam)
+    : given.length("strip", given.door.conventions.bindingStrip);
+  return diagonalJoinPicture(strip, { seam, system: given.system });
 };
 
 const DRAWS: Readonly<Record<string, Draw>> = {
@@ -197,16 +193,51 @@ const DRAWS: Readonly<Record<string, Draw>> = {
   BACKINGPLAN: backing,
   BACKINGFABRIC: backing,
   BACKINGPANELS: backing,
+  BORDERMEASURED: (given) =>
+    borderMeasuredPicture([given.length("first"), given.length("second"), given.length("third")], {
+      mark: given.lengthOrZero("mark", given.door.conventions.mark),
+      spread: given.lengthOrZero("spread", given.door.conventions.spread),
+      system: given.system,
+    }),
+  BORDERSTRIPS: join,
+  BORDERFABRIC: join,
+  BINDINGSTRIPS: join,
+  BINDINGFABRIC: join,
+  BIASSQUARE: (given) => {
+    const [strip, seam] = [given.length("strip"), given.lengthOrZero("seam", given.door.conventions.seam)];
+    const mark = given.lengthOrZero("mark", toInches(1, given.system));
+    const square = biasSquare(given.door.longLength("length", given.cell("length")), strip, seam, mark);
+    return biasSquarePicture(square, strip, { seam, system: given.system });
+  },
   BIASLENGTH: (given) =>
     biasSquarePicture(given.length("square"), given.length("strip"), {
-      ...given.options,
       seam: given.lengthOrZero("seam", NONE),
+      system: given.system,
     }),
-  BLOCKPIECES: block,
-  BLOCKFABRIC: block,
-  BLOCKCHECK: block,
-  QUILTPIECES: quilt,
-  QUILTFABRICS: quilt,
+  PANELSNEEDED: (given) => {
+    const planned = planInPanels(
+      readList(given.door, given.cell("list")),
+      given.length("panelWidth"),
+      given.length("panelHeight"),
+      { trimming: given.flag("trimming", true), system: given.system },
+    );
+    return panelsPicture("Patches from panels", planned, given.system);
+  },
+  BOLTPLAN: (given) => {
+    const planned = boltPlan(
+      readCountedLengths(given.door, "cuts", given.cell("list")),
+      readCountedLengths(given.door, "bolts", given.cell("bolts")),
+      given.lengthOrZero("generosity", NONE),
+      given.system,
+    );
+    return boltPlanPicture("Lengths from bolts", planned, given.system);
+  },
+  BLOCKPIECES: drawBlock,
+  BLOCKFABRIC: drawBlock,
+  BLOCKCHECK: drawBlock,
+  QUILTPIECES: drawQuilt,
+  QUILTFABRICS: drawQuilt,
+  SIZETABLE: drawSizes,
 };
 
 /** Whether a function has a picture. */
@@ -215,10 +246,10 @@ export function isDrawn(id: string): boolean {
 }
 
 /** The picture of a call that has an answer; undefined where there is none, or it would be too small to read. */
-export function pictureOf(entry: FunctionEntry, cells: readonly Cell[]): Picture | undefined {
+export function pictureOf(entry: FunctionEntry, cells: readonly Cell[], fills: Fills = {}): Picture | undefined {
   const draw = DRAWS[entry.id] as Draw | undefined;
   try {
-    const svg = draw?.(new GivenArguments(entry, cells));
+    const svg = draw?.(new GivenArguments(entry, cells, fills));
     if (svg === undefined) return undefined;
     return { title: textIn(svg, "title"), description: textIn(svg, "desc"), svg };
   } catch (thrown) {

@@ -3,7 +3,7 @@ import { standInForHost } from "../../functions/standIn";
 import type { Family } from "../../src/pane/catalogue";
 import { Pane } from "../../src/pane/pane";
 import { MemorySheet } from "../pane/memorySheet";
-import { throwPlan } from "../pane/plan";
+import { quiltPlan, throwPlan } from "../pane/plan";
 
 declare global {
   interface Window {
@@ -12,7 +12,7 @@ declare global {
 }
 
 standInForHost();
-window.sheet = new MemorySheet(throwPlan());
+window.sheet = new MemorySheet(location.hash === "#quilt" ? quiltPlan() : throwPlan());
 void fetch("catalogue.json")
   .then(async (response) => (await response.json()) as Family[])
   .then((families) => {

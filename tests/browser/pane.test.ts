@@ -1,99 +1,30 @@
 /** The pane in a real browser: beside a sheet in memory, and in the add-in beside a stand-in for the open workbook. */
-import { existsSync, mkdirSync, readFileSync } from "node:fs";
-import { extname, join } from "node:path";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import type { Browser, Page } from "playwright-core";
 import { builtAddin } from "../contract/built";
-import { describeInBrowser, launchBrowser } from "./browser";
-import { buildMemoryPage, removeMemoryPage } from "./memoryBuild";
+import { describeInBrowser } from "./browser";
+import {
+  expectAccessible,
+  expectText,
+  type Look,
+  openBesideMemory,
+  openForm,
+  openInBrowser,
+  SCREENSHOTS,
+  select,
+} from "./paneHarness";
 import { HOST_QUERY, insideSpreadsheet } from "./spreadsheetHost";
 import { type ModelCells, withWorkbook } from "./workbookModel";
 
-const ADDRESS = "https://localhost:3000";
-const VENDOR_TELEMETRY = "https://telemetryservice.firstpartyapps.oaspapps.com";
-const SCREENSHOTS = join(__dirname, "../../dist/screenshots");
-/** No script or style stands in the page itself, and nothing is fetched from elsewhere. */
-const STRICT =
-  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'";
 /** The most that the pane's script may weigh, compressed. */
 const MOST_BYTES = 120 * 1024;
-const TYPES: Record<string, string> = {
-  ".html": "text/html",
-  ".js": "text/javascript",
-  ".css": "text/css",
-  ".json": "application/json",
-  ".png": "image/png",
-};
 
 describeInBrowser("The pane", () => {
-  let browser: Browser;
-  let complaints: string[];
-
-  beforeAll(async () => {
-    mkdirSync(SCREENSHOTS, { recursive: true });
-    browser = await launchBrowser();
-  });
-
-  afterAll(() => browser.close());
-
-  beforeEach(() => {
-    complaints = [];
-  });
-
-  afterEach(async () => {
-    for (const context of browser.contexts()) await context.close();
-    expect(complaints).toEqual([]);
-  });
-
-  interface Look {
-    width?: number;
-    dark?: boolean;
-    forced?: boolean;
-    headers?: Record<string, string>;
-    prepare?: (page: Page) => Promise<void>;
-  }
-
-  /** A page of a folder, and nothing else is reached. */
-  async function open(folder: string, file: string, look: Look = {}): Promise<Page> {
-    const page = await browser.newPage({
-      viewport: { width: look.width ?? 320, height: 800 },
-      colorScheme: look.dark ? "dark" : "light",
-      forcedColors: look.forced ? "active" : "none",
-      acceptDownloads: true,
-    });
-    page.on("pageerror", (error) => complaints.push(error.message));
-    page.on("console", (message) => {
-      if (message.type() === "error") complaints.push(message.text());
-    });
-    await page.route("**/*", async (route) => {
-      const { origin, pathname } = new URL(route.request().url());
-      const path = join(folder, pathname);
-      if (origin === ADDRESS && existsSync(path)) {
-        await route.fulfill({ body: readFileSync(path), contentType: TYPES[extname(path)], headers: look.headers });
-      } else {
-        if (origin !== VENDOR_TELEMETRY) complaints.push(`asked for ${route.request().url()}`);
-        await route.abort();
-      }
-    });
-    await look.prepare?.(page);
-    await page.goto(`${ADDRESS}/${file}`);
-    await page.getByRole("tab").first().waitFor();
-    return page;
-  }
+  const open = openInBrowser();
 
   describe("beside a sheet in memory", () => {
-    let folder: string;
-
-    beforeAll(async () => {
-      folder = await buildMemoryPage();
-    });
-
-    afterAll(() => {
-      removeMemoryPage(folder);
-    });
-
-    const openMemory = (look: Look = {}) =>
-      open(folder, "page.html", { ...look, headers: { "content-security-policy": STRICT } });
+    const openMemory = openBesideMemory(open);
 
     test("a question leads to a form, its answer, its working and a formula in the sheet", async () => {
       const page = await openMemory();
@@ -305,14 +236,7 @@ describeInBrowser("The pane", () => {
       ["at 200 %", { width: 160 }],
     ] as [string, Look][])("is accessible and clips nothing: %s", async (name, look) => {
       const page = await openMemory(look);
-      const check = async (view: string) => {
-        // As the page's own rules would not let a script of ours in, it is evaluated.
-        await page.evaluate(readFileSync(require.resolve("axe-core/axe.min.js"), "utf8"));
-        const violations = await page.evaluate("axe.run().then(({ violations }) => violations)");
-        expect({ view, violations }).toEqual({ view, violations: [] });
-        expect({ view, clipped: await clipped(page) }).toEqual({ view, clipped: [] });
-        await page.screenshot({ path: join(SCREENSHOTS, `pane-${view}-${name}.png`), fullPage: true });
-      };
+      const check = (view: string) => expectAccessible(page, view, name);
       await check("list");
       await openForm(page, "BACKINGPLAN");
       await page.getByText("more choices").click();
@@ -425,44 +349,6 @@ describeInBrowser("The pane", () => {
     });
   });
 });
-
-async function openForm(page: Page, id: string): Promise<void> {
-  await page.getByLabel("Find a function").fill(id);
-  await page.locator(".found").first().click();
-  await expectText(page, "h2.function", id);
-}
-
-async function select(page: Page, cells: string): Promise<void> {
-  await page.evaluate((range) => {
-    window.sheet.select(range);
-  }, cells);
-}
-
-/** Waits until an element reads as wanted. */
-async function expectText(page: Page, part: string, wanted: string | RegExp): Promise<void> {
-  const text = () =>
-    page
-      .locator(part)
-      .locator("visible=true")
-      .first()
-      .textContent({ timeout: 5000 })
-      .catch(() => null);
-  const fits = (found: string | null) =>
-    found !== null && (typeof wanted === "string" ? found.trim() === wanted : wanted.test(found.trim()));
-  for (let tries = 0; tries < 40 && !fits(await text()); tries += 1) await page.waitForTimeout(100);
-  const found = (await text())?.trim();
-  if (typeof wanted === "string") expect(found).toBe(wanted);
-  else expect(found).toMatch(wanted);
-}
-
-/** What is wider than the page and cannot be scrolled to by itself. */
-function clipped(page: Page): Promise<string[]> {
-  return page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>("body *")]
-      .filter((element) => !element.closest(".wide") && element.getBoundingClientRect().right > innerWidth + 0.5)
-      .map((element) => element.outerHTML.slice(0, 120)),
-  );
-}
 
 function pagesOf(pdf: string): number {
   return Number(/\/Type\s*\/Pages\s*\/Count (\d+)/.exec(readFileSync(pdf, "latin1"))?.[1]);

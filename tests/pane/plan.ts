@@ -48,3 +48,32 @@ export function throwPlan(): Record<string, Content> {
     B23: "=B4*2",
   };
 }
+
+/** A quilt of two blocks, drawn in cells below one another, with its layout, sashing and border. */
+export function quiltPlan(): Record<string, Content> {
+  const rows = {
+    A1: ["star", "sand", "sand / slate", "sand"],
+    A2: ["", "sand \\ slate", "rust", "slate \\ sand"],
+    A3: ["", "sand", "slate / sand", "sand"],
+    A4: ["plain", "rust"],
+    F1: ["star", "plain", "star 90"],
+    F2: ["plain", "star 180", "plain"],
+    A6: ["sashing", 1, "sand", "slate"],
+    A7: ["border", 2, "slate"],
+  };
+  const cells: Record<string, Content> = {
+    A10: "To buy",
+    B10: "=QUILT.QUILTFABRICS(F1:H2,A1:D4,6,B6:D6,,B7:C7)",
+    A11: "The star",
+    B11: "=QUILT.BLOCKPIECES(B1:D3,6)",
+    A12: "Other sizes",
+    B12: "=QUILT.SIZETABLE(F1:H2,A1:D4,6,B6:D6)",
+  };
+  for (const [first, texts] of Object.entries(rows)) {
+    texts.forEach((text, index) => {
+      const name = `${String.fromCharCode(first.charCodeAt(0) + index)}${first.slice(1)}`;
+      if (text !== "") cells[name] = text;
+    });
+  }
+  return cells;
+}
