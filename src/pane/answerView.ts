@@ -2,6 +2,7 @@
 import { fractionText } from "../math/show";
 import type { Answered, Refused } from "./answer";
 import type { FunctionEntry, Shown } from "./catalogue";
+import { localText } from "./decimals";
 import { element, folded } from "./element";
 import type { Units } from "./fields";
 import type { Sizes } from "./sizes";
@@ -31,7 +32,7 @@ export function refusalView({ code, sentence }: Refused): HTMLElement {
     { className: "refusal" },
     code === "" ? undefined : element("strong", {}, code),
     code === "" ? undefined : " ",
-    sentence,
+    localText(sentence),
   );
 }
 
@@ -58,7 +59,7 @@ export function tableView(rows: readonly Shown[][], label: string): HTMLElement 
 export function workingView({ steps, assumptions }: Answered): HTMLElement | undefined {
   if (steps.length + assumptions.length === 0) return undefined;
   const list = (tag: "ol" | "ul", lines: readonly string[], className: string) =>
-    element(tag, { className }, ...lines.map((line) => element("li", {}, line)));
+    element(tag, { className }, ...lines.map((line) => element("li", {}, localText(line))));
   return folded(
     "Show the working",
     true,
@@ -84,7 +85,7 @@ export function sizesView({ finished, unfinished, cut }: Sizes): HTMLElement {
             "div",
             { className: "size" },
             element("dt", {}, name),
-            element("dd", {}, size),
+            element("dd", {}, localText(size)),
             element("dd", { className: "quiet" }, about),
           ),
         ];
@@ -103,7 +104,7 @@ export function sourcesView({ rules, sources }: FunctionEntry): HTMLElement | un
   return folded(
     "Where the rule comes from",
     false,
-    ...rules.map((rule) => element("p", {}, rule)),
+    ...rules.map((rule) => element("p", {}, localText(rule))),
     sources.length > 0 && element("p", {}, "Checked against:"),
     sources.length > 0 && element("ul", {}, ...sources.map((source) => element("li", {}, source))),
   );
@@ -121,7 +122,7 @@ export async function attempt(act: () => Promise<void>, tell: Tell): Promise<voi
 
 /** A value as a cell of usual width shows it. */
 export function cellText(value: Shown): string {
-  if (typeof value === "number") return String(Number(value.toFixed(4)));
+  if (typeof value === "number") return localText(String(Number(value.toFixed(4))));
   return typeof value === "boolean" ? String(value).toUpperCase() : value;
 }
 

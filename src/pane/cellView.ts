@@ -4,6 +4,7 @@ import { answerView, cellText, refusalView, sizesView, sourcesView, type Tell, w
 import { callPicture } from "./callPicture";
 import { type Call, readCalls } from "./calls";
 import type { FunctionEntry } from "./catalogue";
+import { localFormula, localText } from "./decimals";
 import { button, element, replaceContent } from "./element";
 import { type Typed, typedText, type Units } from "./fields";
 import type { Place } from "./formView";
@@ -77,7 +78,9 @@ export class CellView {
         cell.name,
         cell.shown !== "" && element("span", { className: "quiet" }, ` shows ${cell.shown}`),
       ),
-      cell.formula === "" ? undefined : element("pre", { className: "formula" }, element("code", {}, cell.formula)),
+      cell.formula === ""
+        ? undefined
+        : element("pre", { className: "formula" }, element("code", {}, localFormula(cell.formula))),
       cell.home === cell.name
         ? undefined
         : element("p", { className: "quiet" }, `Part of the table that starts in ${cell.home}.`),
@@ -109,7 +112,7 @@ export class CellView {
 
   private async callView(call: Call, cell: SelectedCell): Promise<HTMLElement> {
     const entry = this.around.functions.get(call.id);
-    const title = element("h3", { className: "call" }, call.text);
+    const title = element("h3", { className: "call" }, localFormula(call.text));
     if (!entry)
       return element(
         "section",
@@ -123,7 +126,10 @@ export class CellView {
       ...call.argumentTexts.flatMap((text, index) => {
         const parameter = entry.parameters.at(index);
         if (!parameter || text === "") return [];
-        return [element("dt", {}, parameter.name), element("dd", {}, text, valueText(text, call.cells?.[index]))];
+        return [
+          element("dt", {}, parameter.name),
+          element("dd", {}, localFormula(text), valueText(text, call.cells?.[index])),
+        ];
       }),
     );
     const change =
@@ -136,7 +142,7 @@ export class CellView {
           call.cells?.[entry.parameters.findIndex(({ takes }) => takes.kind === "units")] === "cm" ? "cm" : "in";
         this.around.change(entry, typed, { cell: cell.home, page: cell.page }, units);
       });
-    const about = element("p", {}, entry.description);
+    const about = element("p", {}, localText(entry.description));
     if (!isAnswered(call.outcome) || !call.cells) {
       const refusal = isAnswered(call.outcome) ? undefined : refusalView(call.outcome);
       return element("section", {}, title, about, refusal, given, change, sourcesView(entry));

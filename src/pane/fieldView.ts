@@ -1,5 +1,6 @@
 /** The control of one argument. */
 import type { ParameterEntry } from "./catalogue";
+import { localText } from "./decimals";
 import { button, element, freshId } from "./element";
 import type { FormSurroundings } from "./formView";
 import { spaced } from "./search";
@@ -24,7 +25,7 @@ export class FieldView {
       titleOf(parameter),
       parameter.optional && element("span", { className: "quiet" }, " optional"),
     );
-    const about = element("p", { id: help, className: "help" }, parameter.description);
+    const about = element("p", { id: help, className: "help" }, localText(parameter.description));
     const isFlag = parameter.takes.kind === "flag";
     this.view = element(
       "div",
@@ -66,7 +67,8 @@ export class FieldView {
   /** The usual value in the maker's units, where the field is empty. */
   showUsual(): void {
     const { takes, usual, optional } = this.parameter;
-    const value = usual[this.around.units()];
+    const known = usual[this.around.units()];
+    const value = known === undefined ? undefined : localText(known);
     if (this.control instanceof HTMLSelectElement) {
       const words = optional ? `usual${value ? `: ${value}` : ""}` : "choose";
       this.control.options[0].textContent = words;

@@ -1,5 +1,6 @@
 /** Between what is typed in a form, what stands in a formula, and what the function is given. */
 import type { FunctionEntry, ParameterEntry } from "./catalogue";
+import { localFormula, localText, usualFormula, usualNumber } from "./decimals";
 
 export type Units = "in" | "cm";
 
@@ -20,12 +21,14 @@ export function isReference(text: string): boolean {
 export function argumentText(parameter: ParameterEntry, typed: string): string {
   const text = typed.trim();
   if (text === "") return "";
-  if (text.startsWith("=")) return text.slice(1).trim();
+  if (text.startsWith("=")) return usualFormula(text.slice(1).trim());
   if (parameter.takes.kind === "range" || isReference(text))
     return isReference(text) ? text.toUpperCase().replace(/^.*!/, (page) => text.slice(0, page.length)) : text;
   if (parameter.takes.kind === "flag") return text.toUpperCase();
-  if (parameter.takes.kind !== "text" && NUMBER.test(text)) return text;
-  return `"${text.replaceAll('"', '""')}"`;
+  const isMeasure = parameter.takes.kind === "length" || parameter.takes.kind === "number";
+  const plain = isMeasure ? usualNumber(text) : text;
+  if (parameter.takes.kind !== "text" && NUMBER.test(plain)) return plain;
+  return `"${plain.replaceAll('"', '""')}"`;
 }
 
 /** The call as it is typed into a cell. Arguments at the end that are left out are not written. */
@@ -46,7 +49,10 @@ export function missing({ parameters }: FunctionEntry, typed: Typed): ParameterE
   return parameters.filter(({ name, optional }) => !optional && (typed[name] ?? "").trim() === "");
 }
 
-/** The value of one argument's text where it names no cells; undefined where it does. */
+/** One argument of a formula as it is typed into a form: words without their quotation marks, a part of a formula behind `=`. */
 export function typedText(text: string): string {
-  return /^"(?:[^"]|"")*"$/.test(text) ? text.slice(1, -1).replaceAll('""', '"') : text;
+  if (text === "" || isReference(text) || /^(?:TRUE|FALSE)$/i.test(text)) return text;
+  if (NUMBER.test(text)) return localText(text);
+  const words = /^"(?:[^"]|"")*"$/.test(text) ? text.slice(1, -1).replaceAll('""', '"') : undefined;
+  return words === undefined || isReference(words) || words.startsWith("=") ? `=${localFormula(text)}` : words;
 }

@@ -1,5 +1,6 @@
 /** Finding a function: the search box and the list. */
 import type { Family, FunctionEntry } from "./catalogue";
+import { localText } from "./decimals";
 import { element, freshId } from "./element";
 import { Finder } from "./search";
 
@@ -102,7 +103,7 @@ export class FindView {
           },
           element("span", { className: "name" }, entry.id),
           " ",
-          element("span", { className: "says" }, firstSentence(entry.description)),
+          element("span", { className: "says" }, localText(firstSentence(entry.description))),
         ),
       ),
     );

@@ -13,6 +13,7 @@ import {
 import { callPicture, type CallPicture } from "./callPicture";
 import { type Call, readCalls } from "./calls";
 import type { FunctionEntry, ParameterEntry } from "./catalogue";
+import { localFormula, localText } from "./decimals";
 import { button, element, folded, replaceContent } from "./element";
 import { FieldView, titleOf } from "./fieldView";
 import { formulaText, missing, type Typed, typedText, type Units } from "./fields";
@@ -42,7 +43,9 @@ export class FormView {
   readonly view: HTMLElement;
   private readonly fields: FieldView[];
   private readonly heading: HTMLElement;
-  private readonly formula = element("code");
+  /** What goes into the sheet, and how the maker reads it. */
+  private formula = "";
+  private readonly formulaShown = element("code");
   private readonly result = element("div", { className: "result", attributes: { role: "status" } });
   private readonly more = element("div");
   private resting: ReturnType<typeof setTimeout> | undefined;
@@ -76,9 +79,9 @@ export class FormView {
       { className: "form" },
       button(around.back.words, around.back.act, "back"),
       this.heading,
-      element("p", {}, entry.description.slice(0, entry.description.length - rest.length).trim()),
-      rest !== "" && element("p", {}, rest),
-      element("p", { className: "quiet" }, `Gives: ${entry.gives}`),
+      element("p", {}, localText(entry.description.slice(0, entry.description.length - rest.length).trim())),
+      rest !== "" && element("p", {}, localText(rest)),
+      element("p", { className: "quiet" }, localText(`Gives: ${entry.gives}`)),
       ...required.map(({ view }) => view),
       optional.length > 0 &&
         folded(
@@ -88,7 +91,7 @@ export class FormView {
         ),
       element("h3", {}, "Answer"),
       this.result,
-      element("pre", { className: "formula" }, this.formula),
+      element("pre", { className: "formula" }, this.formulaShown),
       this.buttons(sheet),
       this.more,
       this.examplesView(),
@@ -114,7 +117,7 @@ export class FormView {
   private buttons(sheet: Sheet): HTMLElement {
     const cannot = sheet.whyNot("insert");
     const copy = async () => {
-      await navigator.clipboard.writeText(this.formula.textContent);
+      await navigator.clipboard.writeText(this.formulaShown.textContent);
       this.around.tell("The formula is copied.");
     };
     return element(
@@ -149,7 +152,7 @@ export class FormView {
       this.fields.find(({ parameter }) => parameter === first)?.focus();
       return;
     }
-    const where = await this.around.sheet.insertFormula(this.formula.textContent, this.place);
+    const where = await this.around.sheet.insertFormula(this.formula, this.place);
     this.around.tell(`The formula stands in ${where}.`);
   }
 
@@ -164,7 +167,8 @@ export class FormView {
     const asked = this.asked;
     const { entry, typed } = this;
     const formula = formulaText(entry, typed, this.around.units());
-    this.formula.textContent = formula;
+    this.formula = formula;
+    this.formulaShown.textContent = localFormula(formula);
     const page = this.place?.page ?? (await this.around.sheet.selected().catch(() => undefined))?.page ?? "";
     const call = await this.call(formula, page);
     const picture = isAnswered(call.outcome) ? await callPicture(entry, call, this.around.sheet, page) : undefined;
@@ -226,8 +230,8 @@ export class FormView {
         element(
           "div",
           { className: "example" },
-          label !== "" && element("p", {}, label),
-          element("pre", { className: "formula" }, element("code", {}, formula)),
+          label !== "" && element("p", {}, localText(label)),
+          element("pre", { className: "formula" }, element("code", {}, localFormula(formula))),
           Array.isArray(shows)
             ? tableView(shows, `What ${formula} shows`)
             : answerView(shows, this.entry, /"cm"/.test(formula) ? "cm" : "in"),

@@ -5,6 +5,7 @@ import { type Answered, isAnswered } from "./answer";
 import { cellText } from "./answerView";
 import { type Call, readCalls } from "./calls";
 import type { FunctionEntry, Shown } from "./catalogue";
+import { localText } from "./decimals";
 import { valuesIn } from "./pages";
 import { isDrawn, pictureOf } from "./pictures";
 import type { Picture, SheetPage } from "./sheet";
@@ -194,9 +195,7 @@ function sizeText(shown: Shown | Shown[][], system: System, lengths: boolean): s
 /** A number of a table as a ruler reads, without its unit. */
 function ruled(cell: Shown, system: System): Shown {
   if (typeof cell !== "number" || Number.isInteger(cell)) return cell;
-  return showing(system)
-    .length(toInches(cell, system))
-    .replace(/ (?:in|cm)$/, "");
+  return localText(showing(system).length(toInches(cell, system))).replace(/ (?:in|cm)$/, "");
 }
 
 /** What is the same in the whole plan stands once; a mark or a step is no matter for a class. */

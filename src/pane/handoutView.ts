@@ -1,5 +1,6 @@
 /** The handout on the page, and on paper: Letter or A4, whichever is in the printer. */
 import { cellText } from "./answerView";
+import { localText } from "./decimals";
 import { element } from "./element";
 import type { Cutting, Handout, Line } from "./handout";
 import { pictureAddress } from "./save";
@@ -37,7 +38,7 @@ export function handoutView(handout: Handout): HTMLElement {
       part(
         "Taken as usual",
         assumptions.length > 0 &&
-          element("p", {}, `${assumptions.join("; ")}. Measure your own fabric and seam first.`),
+          element("p", {}, `${localText(assumptions.join("; "))}. Measure your own fabric and seam first.`),
       ),
       part("Take care", element("ul", {}, ...CAUTIONS.map((caution) => element("li", {}, caution)))),
       element(
@@ -62,7 +63,7 @@ function lines(all: readonly Line[], ticks: boolean): HTMLElement {
       {},
       ticks && tick(),
       element("th", { attributes: { scope: "row" } }, what),
-      element("td", {}, amount),
+      element("td", {}, localText(amount)),
     ),
   );
   return element("table", {}, element("tbody", {}, ...rows));

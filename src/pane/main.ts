@@ -1,6 +1,7 @@
 /** The add-in's pane: beside the open workbook, or by itself in a browser, where it only reckons. */
 import { standInForHost } from "../../functions/standIn";
 import type { Family } from "./catalogue";
+import { useDecimalSeparator } from "./decimals";
 import { element } from "./element";
 import { Pane } from "./pane";
 import type { Sheet } from "./sheet";
@@ -20,7 +21,10 @@ async function open(): Promise<void> {
   // Outside a spreadsheet the host is null, whatever its type says, and nobody shows the errors of a function.
   const isBeside = host === Office.HostType.Excel;
   if (!isBeside) standInForHost();
-  const sheet: Sheet = isBeside ? new WorkbookSheet() : new NoSheet();
+  const workbook = isBeside ? new WorkbookSheet() : undefined;
+  const sheet: Sheet = workbook ?? new NoSheet();
+  // Without an answer, numbers are written as everywhere else.
+  if (workbook) useDecimalSeparator(await workbook.decimalSeparator().catch(() => "."));
   // The copy reads and writes whole files, which few visits need.
   const copyForClass = async () => {
     const { copyForClass: copy } = await import(/* webpackChunkName: "classCopy" */ "./classCopy");

@@ -45,6 +45,7 @@ import { stripPatchesPicture, stripSetPicture, stripTrianglesPicture } from "../
 import { tubePicture } from "../pictures/tubes";
 import { drawBlock, drawQuilt, drawSizes } from "./blockPictures";
 import type { FunctionEntry } from "./catalogue";
+import { localPicture } from "./decimals";
 import { type Fills, GivenArguments } from "./given";
 import type { Picture } from "./sheet";
 
@@ -110,15 +111,18 @@ const borderLengths: Draw = (given) =>
     system: given.system,
   });
 
-/** How strips are joined, where they are joined on the diagonal. */
-const join: Draw = (given) => {
-  const usual = given.has("border") ? "straight" : "diagonal";
-  if (given.choice("join", JOINS, usual) === "straight") return undefined;
+/** How binding strips are joined, where they are joined on the diagonal. */
+const bindingJoin: Draw = (given) => {
+  if (given.choice("join", JOINS, "diagonal") === "straight") return undefined;
+  const strip = given.length("strip", given.door.conventions.bindingStrip);
+  return diagonalJoinPicture(strip, { system: given.system });
+};
+
+/** How border strips are joined on the diagonal, or else what they are joined for. */
+const borderStrips: Draw = (given) => {
+  if (given.choice("join", JOINS, "straight") === "straight") return borderLengths(given);
   const seam = given.lengthOrZero("seam", given.door.conventions.seam);
-  const strip = given.has("border")
-    ? inches(given.length("border") + 2 * seam)
-    : given.length("strip", given.door.conventions.bindingStrip);
-  return diagonalJoinPicture(strip, { seam, system: given.system });
+  return diagonalJoinPicture(inches(given.length("border") + 2 * seam), { seam, system: given.system });
 };
 
 const DRAWS: Readonly<Record<string, Draw>> = {
@@ -199,10 +203,10 @@ const DRAWS: Readonly<Record<string, Draw>> = {
       spread: given.lengthOrZero("spread", given.door.conventions.spread),
       system: given.system,
     }),
-  BORDERSTRIPS: join,
-  BORDERFABRIC: join,
-  BINDINGSTRIPS: join,
-  BINDINGFABRIC: join,
+  BORDERSTRIPS: borderStrips,
+  BORDERFABRIC: borderStrips,
+  BINDINGSTRIPS: bindingJoin,
+  BINDINGFABRIC: bindingJoin,
   BIASSQUARE: (given) => {
     const [strip, seam] = [given.length("strip"), given.lengthOrZero("seam", given.door.conventions.seam)];
     const mark = given.lengthOrZero("mark", toInches(1, given.system));
@@ -249,8 +253,9 @@ export function isDrawn(id: string): boolean {
 export function pictureOf(entry: FunctionEntry, cells: readonly Cell[], fills: Fills = {}): Picture | undefined {
   const draw = DRAWS[entry.id] as Draw | undefined;
   try {
-    const svg = draw?.(new GivenArguments(entry, cells, fills));
-    if (svg === undefined) return undefined;
+    const drawn = draw?.(new GivenArguments(entry, cells, fills));
+    if (drawn === undefined) return undefined;
+    const svg = localPicture(drawn);
     return { title: textIn(svg, "title"), description: textIn(svg, "desc"), svg };
   } catch (thrown) {
     if (thrown instanceof Problem) return undefined;

@@ -49,7 +49,11 @@ export class WorkbookSheet implements Sheet {
     };
     void run(async (context) => {
       context.workbook.onSelectionChanged.add(heard);
-      if (supports("ExcelApi", "1.9")) context.workbook.worksheets.onChanged.add(heard);
+      if (supports("ExcelApi", "1.9")) {
+        context.workbook.worksheets.onChanged.add(heard);
+        // Colors of cells are seen in pictures.
+        context.workbook.worksheets.onFormatChanged.add(heard);
+      }
       if (supports("ExcelApi", "1.8")) context.workbook.worksheets.onCalculated.add(heard);
       await context.sync();
     }).catch((thrown: unknown) => {
@@ -89,8 +93,28 @@ export class WorkbookSheet implements Sheet {
 
   writeText({ cell, page }: { cell: string; page: string }, text: string): Promise<void> {
     return run(async (context) => {
-      context.workbook.worksheets.getItem(page).getRange(cell).values = [[asText(text)]];
+      const range = context.workbook.worksheets.getItem(page).getRange(cell);
+      if (supports("ExcelApi", SPILL_VERSION)) {
+        const home = range.getSpillParentOrNullObject();
+        home.load("address,isNullObject");
+        await context.sync();
+        if (!home.isNullObject) {
+          throw new SheetProblem(`${cell} is part of the table that starts in ${plainAddress(home.address)}.`);
+        }
+      }
+      range.values = [[asText(text)]];
       await context.sync();
+    });
+  }
+
+  /** The sign before decimals, as the program writes it; a point where it does not tell. */
+  async decimalSeparator(): Promise<string> {
+    if (!supports("ExcelApi", "1.11")) return ".";
+    return run(async (context) => {
+      const { application } = context.workbook;
+      application.load("decimalSeparator");
+      await context.sync();
+      return application.decimalSeparator;
     });
   }
 

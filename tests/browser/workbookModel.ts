@@ -26,12 +26,12 @@ declare global {
 }
 
 /** Prepares a page, before it goes anywhere. */
-export async function withWorkbook(page: Page, cells: ModelCells): Promise<void> {
-  await page.addInitScript(playWorkbook, cells);
+export async function withWorkbook(page: Page, cells: ModelCells, decimalSeparator = "."): Promise<void> {
+  await page.addInitScript(playWorkbook, { cells, decimalSeparator });
 }
 
 /** Runs in the page before its own scripts, so it must stand by itself. */
-function playWorkbook(cells: ModelCells): void {
+function playWorkbook({ cells, decimalSeparator }: { cells: ModelCells; decimalSeparator: string }): void {
   const PAGE = "Plan";
   let selection = "A1";
   const listeners: (() => Promise<void>)[] = [];
@@ -177,7 +177,7 @@ function playWorkbook(cells: ModelCells): void {
       visibility: "Visible",
       isNullObject: false,
       getRange: (address: string) => range(address),
-      getUsedRangeOrNullObject: () => range("A1:F30"),
+      getUsedRangeOrNullObject: () => range("A1:H30"),
       shapes: {
         addImage: (png: string) => {
           const image = { png };
@@ -198,12 +198,14 @@ function playWorkbook(cells: ModelCells): void {
     getItemOrNullObject: (name: string) => (name === PAGE ? sheet : NO_OBJECT()),
     onChanged: event,
     onCalculated: event,
+    onFormatChanged: event,
   };
   const workbook = guarded(
     {
       name: "Harbor lights throw.xlsx",
       getSelectedRange: () => range(selection),
       worksheets,
+      application: guarded({ decimalSeparator }, ["decimalSeparator"]),
       onSelectionChanged: event,
       names: { getItemOrNullObject: NO_OBJECT },
     },

@@ -53,6 +53,28 @@ test("a picture is drawn with the numbers of its call", () => {
 });
 
 test.each([
+  ["BORDERSTRIPS", [60, 80, 6, null, null, "diagonal"], "Strips of 6 1/2 in joined on the diagonal"],
+  ["BORDERSTRIPS", [60, 80, 6], "Border of 6 in, corners butted"],
+  ["BORDERFABRIC", [60, 80, 6, null, null, "mitered"], "Border of 6 in, corners mitered"],
+  ["BINDINGSTRIPS", [60, 72, 2.25], "Strips of 2 1/4 in joined on the diagonal"],
+  ["BINDINGFABRIC", [150, 180, null, null, null, null, "cm"], "Strips of 6.5 cm joined on the diagonal"],
+  ["BORDERMEASURED", [60.25, 59.75, 60.5], "Borders cut 60 1/4 in from three measurements"],
+  ["BIASSQUARE", [648, 2, null, 0], "Continuous bias from a square of 36 in"],
+  ["BIASLENGTH", [36, 2], "Continuous bias from a square of 36 in"],
+])("%s of %j: %s", (id, cells, title) => {
+  expect(pictureOf(entry(id), cells)?.title).toBe(title);
+});
+
+test("strips joined straight across need no picture of a join", () => {
+  expect(pictureOf(entry("BINDINGSTRIPS"), [60, 72, null, null, null, null, "straight"])).toBeUndefined();
+});
+
+test("a quilt in centimeters is measured in centimeters", () => {
+  const cells = [[["plain", "plain"]], [["plain", "sand"]], 30, null, null, null, null, "cm"];
+  expect(pictureOf(entry("QUILTPIECES"), cells)?.description).toContain("60 cm × 30 cm");
+});
+
+test.each([
   ["B4", "B4"],
   ["$b$4", "$B$4"],
   ["'Light fabric'!b4:c9", "'Light fabric'!B4:C9"],
