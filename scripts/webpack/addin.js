@@ -7,8 +7,8 @@ const { join } = require("node:path");
 const { zipSync } = require("fflate");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
 const { require: requireTypeScript } = require("tsx/cjs/api");
-const { sources } = require("webpack");
 const addresses = require("./addresses.js");
+const { catalogueText, emitFiles } = require("./emit.js");
 const { typescriptRule } = require("./typescript.js");
 
 const ROOT = join(__dirname, "../..");
@@ -55,13 +55,12 @@ module.exports = (env = {}) => ({
 /** Every file of the bundle that is not a script: its path in dist/addin, and its content. */
 function addinFiles(forStore) {
   const address = addresses.publicAddress();
-  const { catalogue } = requireTypeScript("../catalogue.ts", __filename);
   const { panePage } = requireTypeScript("../../src/pane/page.ts", __filename);
   const officeScript = forStore ? addresses.OFFICE_FROM_VENDOR : addresses.OFFICE_LOCAL;
   const manifest = (file) => addresses.rewriteManifest(readFileSync(join(ROOT, "manifest", file), "utf8"), address);
   const files = {
     "pane.html": panePage(officeScript),
-    "catalogue.json": JSON.stringify(catalogue()),
+    "catalogue.json": catalogueText(),
     "pane.css": readFileSync(join(ROOT, "src/pane/pane.css")),
     "about.html": readFileSync(join(ROOT, "src/pane/about.html")),
     "functions.json": readFileSync(join(ROOT, "manifest/functions.json")),
@@ -90,21 +89,4 @@ function officeFiles() {
     "telemetry/oteljs_agave.js",
   ];
   return Object.fromEntries(names.map((name) => [`office/${name}`, readFileSync(join(OFFICE, name))]));
-}
-
-/** Adds files to the bundle that no script imports. */
-function emitFiles(filesOf) {
-  return {
-    apply(compiler) {
-      compiler.hooks.thisCompilation.tap("emitFiles", (compilation) => {
-        const stage = compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
-        compilation.hooks.processAssets.tap({ name: "emitFiles", stage }, () => {
-          for (const [name, content] of Object.entries(filesOf())) {
-            // Said to be minimized already, so that the vendor's files stay as they are.
-            compilation.emitAsset(name, new sources.RawSource(content), { minimized: true });
-          }
-        });
-      });
-    },
-  };
 }

@@ -3,7 +3,8 @@ const { readFileSync } = require("node:fs");
 const { join } = require("node:path");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
-const { NormalModuleReplacementPlugin, sources } = require("webpack");
+const { NormalModuleReplacementPlugin } = require("webpack");
+const { catalogueText, emitFiles } = require("./emit.js");
 const { typescriptRule } = require("./typescript.js");
 
 const ROOT = join(__dirname, "../..");
@@ -15,7 +16,12 @@ module.exports = () => ({
   name: "practice",
   context: ROOT,
   entry: {
-    practice: ["@univerjs/preset-sheets-core/lib/index.css", "./src/practice/page.css", "./src/practice/main.ts"],
+    practice: [
+      "@univerjs/preset-sheets-core/lib/index.css",
+      "./src/pane/pane.css",
+      "./src/practice/page.css",
+      "./src/practice/main.ts",
+    ],
   },
   output: {
     path: join(ROOT, "dist/practice"),
@@ -36,17 +42,15 @@ module.exports = () => ({
       if (HYPHENATION.test(found.context)) found.request = "data:text/javascript,export {}";
     }),
     new MiniCssExtractPlugin({ filename: "[name].css" }),
-    { apply: emitPage },
+    emitFiles(pageFiles),
   ],
 });
 
-function emitPage(compiler) {
-  compiler.hooks.thisCompilation.tap("emitPage", (compilation) => {
-    const stage = compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL;
-    compilation.hooks.processAssets.tap({ name: "emitPage", stage }, () => {
-      const emit = (name, file) => compilation.emitAsset(name, new sources.RawSource(readFileSync(join(ROOT, file))));
-      emit("index.html", "src/practice/page.html");
-      emit("icon.svg", "manifest/icons/icon.svg");
-    });
-  });
+/** Every file of the page that is no script or style: its path in dist/practice, and its content. */
+function pageFiles() {
+  return {
+    "index.html": readFileSync(join(ROOT, "src/practice/page.html")),
+    "icon.svg": readFileSync(join(ROOT, "manifest/icons/icon.svg")),
+    "catalogue.json": catalogueText(),
+  };
 }

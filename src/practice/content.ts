@@ -1,6 +1,20 @@
 /** All that a file needs of a workbook: whole formulas, and the cells that tables fill. */
-import type { ICellData, Injector, IObjectMatrixPrimitiveType, IRange, IWorkbookData, Nullable } from "@univerjs/core";
+import type {
+  ICellData,
+  Injector,
+  IObjectMatrixPrimitiveType,
+  IRange,
+  IWorkbookData,
+  Nullable,
+  Workbook,
+} from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
+
+/** The engine that shows a workbook, and the workbook. */
+export interface OpenEngine {
+  injector: Injector;
+  workbook: Workbook;
+}
 
 /** By row and column. */
 type Matrix<T> = IObjectMatrixPrimitiveType<Nullable<T>>;

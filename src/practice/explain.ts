@@ -1,24 +1,16 @@
 /** Why a cell shows an error, in a sentence: worked out again from its formula, so that it can never be out of date. */
-import {
-  type ICellData,
-  type Injector,
-  type IRange,
-  IUniverInstanceService,
-  type Nullable,
-  UniverInstanceType,
-  type Workbook,
-} from "@univerjs/core";
+import type { Injector, Nullable } from "@univerjs/core";
 import {
   ArrayValueObject,
   type BaseValueObject,
   deserializeRangeWithSheet,
   ErrorValueObject,
-  FormulaDataModel,
   LexerTreeBuilder,
   sequenceNodeType,
 } from "@univerjs/engine-formula";
 import { cellName } from "./address";
 import { Calculator, type Place } from "./calculator";
+import { Cells } from "./cells";
 import { engineSentence, isErrorCode, NOT_A_FORMULA } from "./errors";
 
 export interface Explanation {
@@ -33,22 +25,20 @@ const DEEPEST = 20;
 const MOST_CELLS = 20_000;
 
 export class Explainer {
-  private readonly formulas: FormulaDataModel;
+  private readonly cells: Cells;
   private readonly lexer: LexerTreeBuilder;
-  private readonly instances: IUniverInstanceService;
   private readonly calculator: Calculator;
 
   constructor(injector: Injector) {
-    this.formulas = injector.get(FormulaDataModel);
+    this.cells = new Cells(injector);
     this.lexer = injector.get(LexerTreeBuilder);
-    this.instances = injector.get(IUniverInstanceService);
     this.calculator = new Calculator(injector);
   }
 
   /** The error that a cell shows and what it means; undefined where the cell shows none. */
   async explain(place: Place, depth = 0): Promise<Explanation | undefined> {
-    const code = this.shown(place);
-    const source = this.formulaOf(place);
+    const code = this.cells.at(place).v;
+    const source = this.cells.source(place);
     if (!isErrorCode(code) || !source) return undefined;
     const { formula, home } = source;
     const result = await this.calculator.calculate(formula, home);
@@ -62,37 +52,12 @@ export class Explainer {
     return { code, sentence: `${from}${deeper.sentence}` };
   }
 
-  /** What stands in the cell, spilled or its own. */
-  private shown({ unitId, sheetId, row, column }: Place): ICellData["v"] {
-    const spilled = this.formulas.getArrayFormulaCellData()[unitId]?.[sheetId]?.[row]?.[column];
-    const own = this.workbook(unitId)?.getSheetBySheetId(sheetId)?.getCellRaw(row, column);
-    return own?.v ?? spilled?.v;
-  }
-
-  /** The formula that fills a cell, and the cell in which it stands. */
-  private formulaOf(place: Place): { formula: string; home: Place } | undefined {
-    const { unitId, sheetId, row, column } = place;
-    const own = this.formulas.getFormulaStringByCell(row, column, sheetId, unitId);
-    if (own) return { formula: own, home: place };
-    const tables = this.formulas.getArrayFormulaRange()[unitId]?.[sheetId] ?? {};
-    for (const [homeRow, line] of Object.entries(tables)) {
-      for (const [homeColumn, range] of Object.entries((line ?? {}) as Record<string, IRange>)) {
-        if (row < range.startRow || row > range.endRow) continue;
-        if (column < range.startColumn || column > range.endColumn) continue;
-        const home = { unitId, sheetId, row: Number(homeRow), column: Number(homeColumn) };
-        const formula = this.formulas.getFormulaStringByCell(home.row, home.column, sheetId, unitId);
-        if (formula) return { formula, home };
-      }
-    }
-    return undefined;
-  }
-
   /** The first cell that the formula reads and that shows this error. */
   private readError(formula: string, home: Place, code: string): Place | undefined {
     for (const node of this.lexer.sequenceNodesBuilder(formula) ?? []) {
       if (typeof node === "string" || node.nodeType !== sequenceNodeType.REFERENCE) continue;
       const { range, sheetName } = deserializeRangeWithSheet(node.token);
-      const book = this.workbook(home.unitId);
+      const book = this.cells.workbook(home.unitId);
       const sheet = sheetName ? book?.getSheetBySheetName(sheetName) : book?.getSheetBySheetId(home.sheetId);
       if (!sheet) continue;
       const lastRow = Math.min(range.endRow || sheet.getLastRowWithContent(), sheet.getRowCount() - 1);
@@ -101,7 +66,7 @@ export class Explainer {
       for (let row = range.startRow || 0; row <= lastRow; row++) {
         for (let column = range.startColumn || 0; column <= lastColumn; column++) {
           const place = { unitId: home.unitId, sheetId: sheet.getSheetId(), row, column };
-          if (this.shown(place) === code) return place;
+          if (this.cells.at(place).v === code) return place;
           if (++searched > MOST_CELLS) return undefined;
         }
       }
@@ -112,11 +77,7 @@ export class Explainer {
   private name(place: Place, seenFrom: Place): string {
     const name = cellName(place.row, place.column);
     if (place.sheetId === seenFrom.sheetId) return name;
-    return `${this.workbook(place.unitId)?.getSheetBySheetId(place.sheetId)?.getName() ?? ""}!${name}`;
-  }
-
-  private workbook(unitId: string): Nullable<Workbook> {
-    return this.instances.getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET);
+    return `${this.cells.sheet(place.unitId, place.sheetId)?.getName() ?? ""}!${name}`;
   }
 }
 

@@ -5,6 +5,8 @@ import {
   ICommandService,
   IUniverInstanceService,
   type IWorkbookData,
+  LifecycleService,
+  LifecycleStages,
   LocaleType,
   LogLevel,
   Univer,
@@ -19,16 +21,15 @@ import {
   SetWorksheetActiveOperation,
   SheetInterceptorService,
 } from "@univerjs/sheets";
-import type { FRange } from "@univerjs/sheets/facade";
 import { CalculationMode } from "@univerjs/sheets-formula";
 import { NUMBERFORMAT } from "@univerjs/sheets-numfmt";
 import { ILayoutService } from "@univerjs/ui";
 import { cellName } from "./address";
 import { Calculator, type Place } from "./calculator";
-import { type Content, contentOf } from "./content";
+import { Cells } from "./cells";
+import { type Content, contentOf, type OpenEngine } from "./content";
 import { engineDescriptions, engineFunctions } from "./engine";
 import { readFraction, type TypedFraction } from "./entry";
-import type { OpenEngine } from "./classCopy";
 import { Explainer, type Explanation } from "./explain";
 import { ErrorPopup } from "./popup";
 import { improveSuggestions } from "./suggest";
@@ -57,16 +58,6 @@ export interface GridEvents {
 /** How long the selection rests before its cell is looked at, in milliseconds. */
 const REST = 60;
 
-/** How long the view still sets itself up once it is shown, in milliseconds; before that it loses what is typed. */
-const SETTLING = 500;
-
-/** What a cell shows; the view hands out 1 and 0 for TRUE and FALSE. */
-function shownIn(range: FRange): string {
-  const cell = range.getCellData();
-  if (cell?.t === CellValueType.BOOLEAN) return cell.v ? "TRUE" : "FALSE";
-  return range.getDisplayValue().trim();
-}
-
 /** What moves the selection. */
 const MOVES = new Set([SetSelectionsOperation.id, SetWorksheetActiveOperation.id]);
 
@@ -76,6 +67,7 @@ for (const pattern of ["# ?/?", "# ??/??"]) NUMBERFORMAT.push({ label: pattern, 
 export class Grid {
   private readonly univer: Univer;
   private readonly api: FUniver;
+  private readonly cells: Cells;
   private readonly explainer: Explainer;
   private readonly popup: ErrorPopup;
   private readonly stopSuggestions: () => void;
@@ -111,6 +103,7 @@ export class Grid {
     keepTexts(this.univer.__getInjector());
     this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...data, id: freshId() });
     const injector = this.univer.__getInjector();
+    this.cells = new Cells(injector);
     this.explainer = new Explainer(injector);
     this.popup = new ErrorPopup(injector, this.explainer);
     this.stopSuggestions = improveSuggestions(injector);
@@ -118,18 +111,19 @@ export class Grid {
     this.api.getFormula().calculationEnd(() => {
       this.lookSoon();
     });
-    requestIdleCallback(() => {
-      setTimeout(() => {
-        this.settled = true;
-        this.lookSoon();
-      }, SETTLING);
-    });
     injector.get(ICommandService).onCommandExecuted((command) => {
       if (command.type === CommandType.MUTATION) this.events.change();
       if (!MOVES.has(command.id)) return;
       this.popup.select(undefined, undefined);
       this.lookSoon();
     });
+  }
+
+  /** Waits until the view takes keys: it sets up its parts one after the other, and misses what comes before the last. */
+  async ready(): Promise<void> {
+    await this.univer.__getInjector().get(LifecycleService).onStage(LifecycleStages.Rendered);
+    this.settled = true;
+    this.lookSoon();
   }
 
   /** The workbook as it stands, to be kept. */
@@ -145,6 +139,12 @@ export class Grid {
   /** What works out formulas here, for those that stand in no cell. */
   engine(): OpenEngine {
     return { injector: this.univer.__getInjector(), workbook: this.book().getWorkbook() };
+  }
+
+  /** Whether the sentence of an error stands beside its cell once that is selected. */
+  tellErrors(beside: boolean): void {
+    this.popup.onSelection = beside;
+    this.lookSoon();
   }
 
   /** Puts the keyboard on the selected cell. */
@@ -191,8 +191,8 @@ export class Grid {
     this.popup.select(place, error);
     this.events.select({
       name: cellName(place.row, place.column),
-      formula: range.getFormula(),
-      shown: shownIn(range),
+      formula: this.cells.formula(place),
+      shown: this.cells.shown(place),
       error,
     });
   }

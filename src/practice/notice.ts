@@ -14,6 +14,7 @@ export class Notices {
   show(kind: string, sentence: string, choices: Choice[] = []): void {
     this.clear(kind);
     const line = document.createElement("p");
+    line.className = "buttons";
     line.append(sentence, " ");
     for (const choice of choices) {
       const button = document.createElement("button");

@@ -1,30 +1,43 @@
 /** One sheet at a time on the page: which it is, where it is kept, and what the buttons do with it. */
-import type { TypedFraction } from "./entry";
-import { Grid, type Selected } from "./grid";
+import { fileName, saveFile } from "../pane/save";
+import { Grid } from "./grid";
 import { Keeper } from "./keeper";
 import { showList, type Start } from "./list";
 import { Notices } from "./notice";
-import { starterName, starterWorkbook } from "./starter";
+import { emptySheet, freshSheet, lastOpened, type OpenedSheet, rememberOpened, starterSheet } from "./opened";
+import { Panel } from "./panel";
+import type { OpenSheet, PaneSheet } from "./paneSheet";
+import { part } from "./parts";
 import { StatusLine } from "./status";
 import { FORMAT, isReadable, type KeptSheet, type Refusal, Store } from "./store";
 import { SheetLock } from "./tabs";
-import { emptyWorkbook } from "./workbook";
-
-type OpenedSheet = Pick<KeptSheet, "id" | "name" | "workbook">;
-
-/** Remembers the sheet of this tab over a reload, and the last one for a new tab. */
-const LAST = "piecewise sheet";
+import { holdKeys, listenForWalk, releaseKeys } from "./walk";
 
 const REFUSALS: Record<Refusal, string> = {
   full: "The browser has no room left to keep this sheet. Save it as a file, or delete sheets that are no longer needed.",
   unavailable: "This browser keeps nothing for this page. Save the sheet as a file before closing it.",
 };
 
+const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
 export class Page {
   private readonly notices = new Notices(part("notice"));
   private readonly status = new StatusLine(part("status"));
   private readonly nameField = part("name", HTMLInputElement);
   private readonly fileField = part("file", HTMLInputElement);
+  private readonly panel = new Panel(
+    async (place) => {
+      const { showBeside } = await import(/* webpackChunkName: "pane" */ "./beside");
+      this.beside = await showBeside(place, () => this.openSheet());
+    },
+    () => this.grid?.focus(),
+    (open) => {
+      // The pane tells the errors then.
+      this.grid?.tellErrors(!open);
+    },
+  );
+  private beside: PaneSheet | undefined;
+  private turn = Promise.resolve();
   private id = "";
   private grid: Grid | undefined;
   private keeper: Keeper | undefined;
@@ -36,28 +49,22 @@ export class Page {
   static async open(): Promise<void> {
     const page = new Page(await Store.open().catch(() => undefined));
     page.listen();
-    const last = await page.lastSheet();
-    await page.show(last ?? starter(), last !== undefined);
+    const id = lastOpened();
+    const last = id ? await page.kept(id) : undefined;
+    await page.show(last ?? starterSheet(), last !== undefined);
+    page.panel.openIfWanted();
   }
 
   private listen(): void {
     part("sheets").onclick = () => void this.list();
-    part("new").onclick = () => void this.change(empty());
+    part("new").onclick = () => void this.change(emptySheet());
     part("open").onclick = () => {
       this.fileField.click();
     };
     part("save").onclick = () => void this.saveFile();
-    part("class-copy").onclick = () => void this.saveClassCopy();
     this.fileField.onchange = () => void this.openFile();
     this.nameField.onchange = () => this.keeper?.changed();
-    // The grid keeps the Tab key for moving from cell to cell, so another key has to lead out of it.
-    addEventListener(
-      "keydown",
-      (event) => {
-        if (event.key === "F6") this.focusNext(event);
-      },
-      { capture: true },
-    );
+    listenForWalk(this.panel, () => this.grid?.focus());
     addEventListener("visibilitychange", () => {
       if (document.visibilityState === "hidden") void this.keeper?.keepNow();
     });
@@ -65,22 +72,6 @@ export class Page {
       if (this.keeper?.behind) event.preventDefault();
       void this.keeper?.keepNow();
     });
-  }
-
-  /** Puts the keyboard on the next part of the page: its buttons, a notice, the grid. */
-  private focusNext(event: KeyboardEvent): void {
-    event.preventDefault();
-    event.stopPropagation();
-    const parts = [part("commands"), part("notice")].filter((place) => !place.hidden);
-    const next = parts[parts.findIndex((place) => place.contains(document.activeElement)) + 1] as
-      HTMLElement | undefined;
-    if (next) next.querySelector("button")?.focus();
-    else this.grid?.focus();
-  }
-
-  private async lastSheet(): Promise<OpenedSheet | undefined> {
-    const id = recall();
-    return id ? this.kept(id) : undefined;
   }
 
   /** A kept sheet, if there is one that can be shown. */
@@ -109,44 +100,63 @@ export class Page {
     ]);
   }
 
-  private async show(sheet: OpenedSheet, kept: boolean): Promise<void> {
-    await this.keeper?.stop();
-    this.keeper = undefined;
-    this.lock?.close();
-    this.notices.clear("elsewhere");
-    await this.fill(sheet);
-    remember(sheet.id);
-    this.lock = new SheetLock(sheet.id, () => this.leave());
-    if (await this.lock.take()) this.work(kept);
-    else this.standBy();
+  private show(sheet: OpenedSheet, kept: boolean): Promise<void> {
+    return this.inTurn(async () => {
+      await this.keeper?.stop();
+      this.keeper = undefined;
+      this.lock?.close();
+      this.notices.clear("elsewhere");
+      await this.fill(sheet);
+      rememberOpened(sheet);
+      this.lock = new SheetLock(sheet.id, () => this.leave());
+      if (await this.lock.take()) this.work(kept);
+      else this.standBy();
+    });
   }
 
+  /** Opens sheets one after the other: each is open to its end before it gives way to the next. */
+  private inTurn(open: () => Promise<void>): Promise<void> {
+    this.turn = this.turn.then(open, open);
+    return this.turn;
+  }
+
+  /** Puts a sheet into the grid. Nothing may reach the one that is being left, or the new one before it takes keys. */
   private async fill(sheet: OpenedSheet): Promise<void> {
     this.status.opening();
-    // Nothing may reach the sheet that is being left.
-    part("grid").inert = true;
+    const place = part("grid");
+    holdKeys(place);
+    place.inert = true;
     await this.grid?.close();
     this.grid = undefined;
-    const place = part("grid");
     place.replaceChildren();
+    // The grid would take no keys at all where it cannot have the focus from its start.
+    place.inert = false;
     this.id = sheet.id;
     this.nameField.value = sheet.name;
-    this.grid = new Grid(place, sheet.workbook, {
-      select: (selected: Selected | undefined) => {
+    const grid = new Grid(place, sheet.workbook, {
+      select: (selected) => {
         this.status.show(selected);
+        this.beside?.changed();
       },
-      change: () => this.keeper?.changed(),
-      fraction: (typed: string, fraction: TypedFraction) => {
+      change: () => {
+        this.keeper?.changed();
+        this.beside?.changed();
+      },
+      fraction: (typed, fraction) => {
         this.status.fraction(typed, fraction);
       },
     });
+    grid.tellErrors(!this.panel.isOpen);
+    this.grid = grid;
+    await grid.ready();
+    releaseKeys(place);
   }
 
   /** This tab works on the sheet and keeps it. */
   private work(kept: boolean): void {
     const grid = this.grid;
     if (!grid) return;
-    part("grid").inert = false;
+    grid.focus();
     const read = () => ({ name: this.nameField.value.trim() || "Sheet without a name", workbook: grid.workbook() });
     this.keeper = new Keeper(this.store, this.id, read, kept, (refusal) => {
       this.told(refusal);
@@ -158,13 +168,14 @@ export class Page {
   /** Another tab works on the sheet: it can be looked at here, and taken over. */
   private standBy(): void {
     part("grid").inert = true;
-    const takeOver = async () => {
-      await this.lock?.takeOver();
-      const kept = await this.kept(this.id);
-      if (kept) await this.fill(kept);
-      this.notices.clear("elsewhere");
-      this.work(true);
-    };
+    const takeOver = () =>
+      this.inTurn(async () => {
+        await this.lock?.takeOver();
+        const kept = await this.kept(this.id);
+        if (kept) await this.fill(kept);
+        this.notices.clear("elsewhere");
+        this.work(true);
+      });
     this.notices.show("elsewhere", "This sheet is open in another tab or window, where it can be changed.", [
       { label: "Work on it here", act: () => void takeOver() },
     ]);
@@ -175,6 +186,18 @@ export class Page {
     await this.keeper?.stop();
     this.keeper = undefined;
     this.standBy();
+  }
+
+  /** What the pane may read and change. */
+  private openSheet(): OpenSheet | undefined {
+    const { grid } = this;
+    if (!grid) return undefined;
+    return {
+      engine: grid.engine(),
+      content: () => grid.content(),
+      name: this.nameField.value,
+      mine: this.keeper !== undefined,
+    };
   }
 
   private told(refusal: Refusal | undefined): void {
@@ -196,19 +219,23 @@ export class Page {
       {
         title: "Throw quilt plan",
         about: "Half-square units and a border of keys: change a yellow cell and see what follows.",
-        open: () => void this.change(starter()),
+        open: () => void this.change(starterSheet()),
       },
       ...plannedWorkbooks.map(({ title, description, workbook }) => ({
         title,
         about: description,
-        open: () => void this.change({ id: newId(), name: title, workbook: workbook() }),
+        open: () => void this.change(freshSheet(title, workbook())),
       })),
-      { title: "Empty sheet", about: "For formulas of your own.", open: () => void this.change(empty()) },
+      { title: "Empty sheet", about: "For formulas of your own.", open: () => void this.change(emptySheet()) },
     ];
     const kept = (await this.store?.list().catch(() => [])) ?? [];
     showList(part("list", HTMLDialogElement), starts, kept, this.id, {
       open: (id) => void this.reopen(id),
-      remove: async (id) => this.store?.remove(id),
+      remove: async (id) => {
+        await this.store?.remove(id);
+        // There may be room now for what could not be kept.
+        this.keeper?.changed();
+      },
     });
   }
 
@@ -220,18 +247,7 @@ export class Page {
   private async saveFile(): Promise<void> {
     if (!this.grid) return;
     const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "./xlsx/write");
-    const bytes = await writeXlsx(this.grid.content());
-    download(bytes, `${fileName(this.nameField.value)}.xlsx`);
-  }
-
-  /** Saves a copy that works without the functions. */
-  private async saveClassCopy(): Promise<void> {
-    if (!this.grid) return;
-    this.notices.show("class copy", "The class copy is being made …");
-    const { makeClassCopy } = await import(/* webpackChunkName: "class-copy" */ "./classCopy");
-    const made = await makeClassCopy(this.grid.content(), this.grid.engine());
-    if (made.bytes) download(made.bytes, `${fileName(this.nameField.value)} class copy.xlsx`);
-    this.notices.tell("class copy", made.sentence);
+    saveFile(await writeXlsx(this.grid.content()), WORKBOOK, `${fileName(this.nameField.value)}.xlsx`);
   }
 
   private async openFile(): Promise<void> {
@@ -244,7 +260,7 @@ export class Page {
       this.notices.tell("file", `${file.name}: ${read.refusal}`);
       return;
     }
-    await this.change({ id: newId(), name: file.name.replace(/\.xlsx$/i, ""), workbook: read.workbook });
+    await this.change(freshSheet(file.name.replace(/\.xlsx$/i, ""), read.workbook));
     if (read.leftOut.length === 0) this.notices.clear("file");
     else
       this.notices.tell(
@@ -252,55 +268,4 @@ export class Page {
         `${file.name} is open, without its ${read.leftOut.join(", ")}. The file itself is unchanged.`,
       );
   }
-}
-
-function starter(): OpenedSheet {
-  return { id: newId(), name: starterName, workbook: starterWorkbook() };
-}
-
-function empty(): OpenedSheet {
-  return { id: newId(), name: "New sheet", workbook: emptyWorkbook() };
-}
-
-function newId(): string {
-  return crypto.randomUUID();
-}
-
-function fileName(name: string): string {
-  return name.replace(/[\\/:*?"<>|\p{Cc}]+/gu, " ").trim() || "sheet";
-}
-
-function download(bytes: Uint8Array<ArrayBuffer>, name: string): void {
-  const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-  const address = URL.createObjectURL(new Blob([bytes], { type }));
-  Object.assign(document.createElement("a"), { href: address, download: name }).click();
-  setTimeout(() => {
-    URL.revokeObjectURL(address);
-  }, 60_000);
-}
-
-/** The sheet of this tab, over a reload, or else the last one of any tab. */
-function recall(): string | null {
-  try {
-    return sessionStorage.getItem(LAST) ?? localStorage.getItem(LAST);
-  } catch {
-    return null;
-  }
-}
-
-function remember(id: string): void {
-  try {
-    sessionStorage.setItem(LAST, id);
-    localStorage.setItem(LAST, id);
-  } catch {
-    // Then nothing is kept at all, which the page says elsewhere.
-  }
-}
-
-function part(id: string): HTMLElement;
-function part<E extends HTMLElement>(id: string, kind: new () => E): E;
-function part(id: string, kind: new () => HTMLElement = HTMLElement): HTMLElement {
-  const found = document.getElementById(id);
-  if (!(found instanceof kind)) throw new Error(`the page has no #${id}`);
-  return found;
 }

@@ -14,8 +14,10 @@ const COMPONENT = "piecewise-error-sentence";
 export class ErrorPopup {
   private readonly canvas: SheetCanvasPopManagerService;
   private hovered: object | undefined;
-  private onHover: IDisposable | undefined;
-  private onSelection: IDisposable | undefined;
+  /** Whether the selected cell has its sentence beside it, or only the one under the mouse. */
+  onSelection = true;
+  private besideHovered: IDisposable | undefined;
+  private besideSelected: IDisposable | undefined;
   private selected: Place | undefined;
 
   constructor(injector: Injector, explainer: Explainer) {
@@ -34,7 +36,7 @@ export class ErrorPopup {
       this.hovered = alert;
       void explainer.explain(place).then((explanation) => {
         if (!explanation || this.hovered !== alert || samePlace(place, this.selected)) return;
-        this.onHover = this.attach(place, explanation);
+        this.besideHovered = this.attach(place, explanation);
       });
     };
     alerts.removeAlert = (key) => {
@@ -45,18 +47,18 @@ export class ErrorPopup {
 
   /** Shows the sentence of the selected cell, or takes away the last one. */
   select(place: Place | undefined, explanation: Explanation | undefined): void {
-    this.onSelection?.dispose();
-    this.onSelection = undefined;
-    this.selected = explanation && place;
-    if (!place || !explanation) return;
+    this.besideSelected?.dispose();
+    this.besideSelected = undefined;
+    this.selected = this.onSelection && explanation ? place : undefined;
+    if (!this.selected || !explanation) return;
     this.endHover();
-    this.onSelection = this.attach(place, explanation);
+    this.besideSelected = this.attach(this.selected, explanation);
   }
 
   private endHover(): void {
     this.hovered = undefined;
-    this.onHover?.dispose();
-    this.onHover = undefined;
+    this.besideHovered?.dispose();
+    this.besideHovered = undefined;
   }
 
   private attach(place: Place, explanation: Explanation): IDisposable | undefined {

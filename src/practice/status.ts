@@ -2,7 +2,8 @@
 import type { TypedFraction } from "./entry";
 import type { Selected } from "./grid";
 
-const HINT = "Type in any cell, such as =QUILT.CUTHALFSQUARE(3). F6 goes to the buttons above.";
+const HINT =
+  "Type in any cell, such as =QUILT.CUTHALFSQUARE(3). F6 leads around the page; F8 finds functions and explains numbers.";
 
 /** How long a remark about a typed fraction stays, in milliseconds. */
 const REMARK = 8000;

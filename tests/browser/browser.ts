@@ -33,8 +33,6 @@ export async function launchBrowser(): Promise<Browser> {
 /** Like `describe`. Without a browser the tests are skipped with a plain line; on a build server they fail instead. */
 export function describeInBrowser(title: string, tests: () => void): void {
   if (findBrowser() !== undefined) {
-    // On a busy machine a page can miss a key; a second try tells a slow machine from a fault, and the first is logged.
-    jest.retryTimes(2, { logErrorsBeforeRetry: true });
     describe(title, tests);
   } else if (process.env.CI === "true") {
     test(title, () => {

@@ -4,9 +4,6 @@ import type { Page } from "playwright-core";
 /** On a busy machine the page takes its time. */
 export const PATIENCE = { timeout: 30_000 };
 
-/** The grid library sometimes asks a sheet that was just left for one of its parts; nothing of the maker's depends on it. */
-export const LEAVING = /^\[redi\]: Expect 1 dependency item\(s\) for id/;
-
 /** Waits until the grid answers. */
 export async function ready(page: Page): Promise<void> {
   await page.waitForFunction(() => document.querySelector("#status b"), undefined, PATIENCE);
@@ -47,7 +44,7 @@ export async function type(page: Page, first: string, ...contents: string[]): Pr
 }
 
 export async function status(page: Page): Promise<string> {
-  return (await page.getByRole("status").textContent()) ?? "";
+  return (await page.locator("#status").textContent()) ?? "";
 }
 
 /** What the status line says of a cell. */

@@ -2,14 +2,21 @@
 import "@univerjs/engine-formula/facade";
 import "@univerjs/sheets-formula/facade";
 import "@univerjs/sheets/facade";
-import { type IWorkbookData, LocaleType, LogLevel, Univer, UniverInstanceType } from "@univerjs/core";
+import {
+  IUniverInstanceService,
+  type IWorkbookData,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+} from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import { cellPlace } from "../../src/practice/address";
-import { type Content, contentOf } from "../../src/practice/content";
+import { type Content, contentOf, type OpenEngine } from "../../src/practice/content";
 import { engineDescriptions, engineFunctions } from "../../src/practice/engine";
 import { Explainer, type Explanation } from "../../src/practice/explain";
 import { freshId } from "../../src/practice/workbook";
@@ -62,6 +69,24 @@ export class Recalculated {
     return contentOf(this.book().save(), this.univer.__getInjector());
   }
 
+  engine(): OpenEngine {
+    return { injector: this.univer.__getInjector(), workbook: this.book().getWorkbook() };
+  }
+
+  /** Selects a range of a sheet, such as B5:B9. */
+  select(sheet: string, range: string): void {
+    const page = this.book().getSheetByName(sheet)!;
+    this.book().setActiveSheet(page);
+    page.getRange(range).activate();
+  }
+
+  async undo(): Promise<void> {
+    // The focused workbook is the one that undoes; nothing is focused without a page.
+    this.univer.__getInjector().get(IUniverInstanceService).focusUnit(this.book().getId());
+    await this.api.undo();
+    await this.settle();
+  }
+
   close(): void {
     this.univer.dispose();
   }
@@ -70,7 +95,8 @@ export class Recalculated {
     return this.api.getActiveWorkbook()!;
   }
 
-  private async settle(): Promise<void> {
+  /** Waits until all is worked out. */
+  async settle(): Promise<void> {
     await this.api.getFormula().onCalculationResultApplied();
   }
 }

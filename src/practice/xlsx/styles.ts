@@ -10,6 +10,7 @@ import {
   VerticalAlign,
   WrapStrategy,
 } from "@univerjs/core";
+import { hexColor } from "../colors";
 
 /** What the grid writes in where a cell names no other. */
 const USUAL = { font: "Arial", size: 11 };
@@ -131,21 +132,8 @@ function borderFromFile(border: Partial<Border> | undefined): IBorderStyleData |
 }
 
 function colorToFile<K extends string>(key: K, rgb: Nullable<string>): Partial<Record<K, Partial<Color>>> {
-  const hex = /^#?([0-9a-f]{6})$/i.exec(rgb ?? "") ?? fromDecimal(rgb ?? "");
-  return hex ? ({ [key]: { argb: `FF${hex[1].toUpperCase()}` } } as Record<K, Partial<Color>>) : {};
-}
-
-/** The view writes some colors as rgb(1,2,3). */
-function fromDecimal(text: string): [string, string] | undefined {
-  const parts = /^rgba?\((\d+),\s*(\d+),\s*(\d+)/.exec(text);
-  if (!parts) return undefined;
-  return [
-    text,
-    parts
-      .slice(1, 4)
-      .map((part) => Number(part).toString(16).padStart(2, "0"))
-      .join(""),
-  ];
+  const hex = hexColor(rgb);
+  return hex ? ({ [key]: { argb: `FF${hex.slice(1).toUpperCase()}` } } as Record<K, Partial<Color>>) : {};
 }
 
 function colorFromFile(color: Partial<Color> | undefined): string | undefined {

@@ -13,6 +13,7 @@ import {
   type Nullable,
 } from "@univerjs/core";
 import { cellName } from "../address";
+import { textOf } from "../cells";
 import type { Content } from "../content";
 import { isErrorCode } from "../errors";
 import { definedNames } from "./names";
@@ -80,7 +81,7 @@ function styleOf(cell: ICellData, workbook: IWorkbookData): Nullable<IStyleData>
 }
 
 function plainValue(cell: ICellData): string | number | boolean | CellErrorValue | null {
-  const value = cell.p?.body?.dataStream.replace(/\r\n$/, "").replace(/\r/g, "\n") ?? cell.v ?? null;
+  const value = textOf(cell) ?? cell.v ?? null;
   if (cell.t === CellValueType.BOOLEAN) return Boolean(value);
   if (isErrorCode(value)) return { error: inFiles(value) };
   return value;

@@ -1,0 +1,19 @@
+/** The pane beside the grid. It is loaded by itself, so that the grid need not wait for it. */
+import type { Family } from "../pane/catalogue";
+import { Pane } from "../pane/pane";
+import { type OpenSheet, PaneSheet } from "./paneSheet";
+
+/**
+ * Fills an element with the pane.
+ *
+ * @param open the sheet that is open now
+ * @returns the pane's own way to the sheet, to be told of changes
+ */
+export async function showBeside(place: HTMLElement, open: () => OpenSheet | undefined): Promise<PaneSheet> {
+  const response = await fetch("catalogue.json");
+  const families = (await response.json()) as Family[];
+  const sheet = new PaneSheet(open);
+  place.replaceChildren();
+  new Pane(place, { families, sheet, copyForClass: () => sheet.copyForClass(), first: "cell" });
+  return sheet;
+}
