@@ -203,6 +203,12 @@ describe("colors", () => {
     expect(svg).toContain("url(#hatch1white)");
   });
 
+  test("a block's name tells no color, though a fabric may be called the same", async () => {
+    const sheet = new MemorySheet({ ...quiltPlan(), A4: "rust", G1: "rust", F2: "rust", H2: "rust" });
+    Object.assign(sheet.colors, { A4: "#00FF00" });
+    expect((await pictureIn(sheet, quilt)).picture.svg).not.toContain("#00ff00");
+  });
+
   test("the cells of the block itself, and other sizes of the quilt", async () => {
     const sheet = new MemorySheet(quiltPlan());
     Object.assign(sheet.colors, { C2: "#A63D2F" });

@@ -81,6 +81,8 @@ describe("panelsPicture", () => {
     expect(words).toEqual(expect.arrayContaining(["A  square: 16 of 10 1/2 in × 8 1/2 in", "4 panels", "21 in"]));
     expect(words.some((line) => line.startsWith("4 panels alike, strips a"))).toBe(true);
     expect(description).toContain("4 panels of 21 in × 17 1/2 in");
+    const heightOf = (line: string) => Number(new RegExp(` y="([^"]+)"[^>]*>${line}<`).exec(svg)![1]);
+    expect(heightOf("21 in")).toBeLessThan(heightOf("4 panels alike, strips a[a-z]+") - 10);
     expect(overlappingTexts(svg)).toEqual([]);
   });
 
