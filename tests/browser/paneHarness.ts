@@ -95,13 +95,13 @@ export function openBesideMemory(open: Open): (look?: Look & { plan?: "quilt" })
     open(folder, `page.html${plan ? `#${plan}` : ""}`, { ...look, headers: { "content-security-policy": STRICT } });
 }
 
-/** Looks through a view: what axe-core finds, what is cut off, and a picture of it for the eye. */
-export async function expectAccessible(page: Page, view: string, name: string): Promise<void> {
+/** Looks through a view, or a part of it: what axe-core finds, what is cut off, and a picture of it for the eye. */
+export async function expectAccessible(page: Page, view: string, name: string, part = "body"): Promise<void> {
   // As the page's own rules would not let a script of ours in, it is evaluated.
   await page.evaluate(readFileSync(require.resolve("axe-core/axe.min.js"), "utf8"));
-  const violations = await page.evaluate("axe.run().then(({ violations }) => violations)");
+  const violations = await page.evaluate(`axe.run("${part}").then(({ violations }) => violations)`);
   expect({ view, violations }).toEqual({ view, violations: [] });
-  expect({ view, clipped: await clipped(page) }).toEqual({ view, clipped: [] });
+  expect({ view, clipped: await clipped(page, part) }).toEqual({ view, clipped: [] });
   await page.screenshot({ path: join(SCREENSHOTS, `pane-${view}-${name}.png`), fullPage: true });
 }
 
@@ -135,10 +135,12 @@ export async function expectText(page: Page, part: string, wanted: string | RegE
 }
 
 /** What is wider than the page and cannot be scrolled to by itself. */
-function clipped(page: Page): Promise<string[]> {
-  return page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>("body *")]
-      .filter((element) => !element.closest(".wide") && element.getBoundingClientRect().right > innerWidth + 0.5)
-      .map((element) => element.outerHTML.slice(0, 120)),
+function clipped(page: Page, part: string): Promise<string[]> {
+  return page.evaluate(
+    (around) =>
+      [...document.querySelectorAll<HTMLElement>(`${around} *`)]
+        .filter((element) => !element.closest(".wide") && element.getBoundingClientRect().right > innerWidth + 0.5)
+        .map((element) => element.outerHTML.slice(0, 120)),
+    part,
   );
 }
