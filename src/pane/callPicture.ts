@@ -2,7 +2,7 @@
 import { plainColor } from "../pictures/fabrics";
 import { COLORED_ARGUMENTS } from "./blockPictures";
 import type { Call } from "./calls";
-import type { FunctionEntry } from "./catalogue";
+import type { FunctionEntry, ParameterEntry } from "./catalogue";
 import { type Fills, GivenArguments } from "./given";
 import { pictureOf } from "./pictures";
 import { type Picture, type Sheet, SheetProblem } from "./sheet";
@@ -11,6 +11,8 @@ import { originOf, Turning } from "./turning";
 
 export interface CallPicture {
   picture: Picture;
+  /** Whether it shows what is drawn in cells, so that it belongs to the answer rather than to its working. */
+  ofCells: boolean;
   /** What can be turned, and what turns it. */
   turns?: Turnable & { turning: Turning };
   /** What the maker should know: how to turn parts, or why that cannot be done. */
@@ -25,19 +27,19 @@ export async function callPicture(
   page: string,
 ): Promise<CallPicture | undefined> {
   if (!cells || !pictureOf(entry, cells)) return undefined;
-  const colored = entry.parameters.some(({ name }) => COLORED_ARGUMENTS.includes(name));
-  const fills = colored ? await fillsOf(entry, argumentTexts, sheet, page) : {};
+  const ofCells = entry.parameters.some(tellsColors);
+  const fills = ofCells ? await fillsOf(entry, argumentTexts, sheet, page) : {};
   const picture = pictureOf(entry, cells, fills)!;
-  const cannotColor = colored ? sheet.whyNot("fills") : undefined;
+  const cannotColor = ofCells ? sheet.whyNot("fills") : undefined;
   const remarks = cannotColor === undefined ? [] : [cannotColor];
   const turnable = turnableOf(entry.id, new GivenArguments(entry, cells), picture.svg);
-  if (!turnable) return { picture, remarks };
+  if (!turnable) return { picture, ofCells, remarks };
   const text = argumentTexts[entry.parameters.findIndex(({ name }) => name === turnable.argument)] ?? "";
   const origin = originOf(text, page);
   const cannot = sheet.whyNot("write") ?? (origin ? undefined : whyNoCells(text, turnable.argument));
-  if (cannot !== undefined) return { picture, remarks: [...remarks, cannot] };
+  if (cannot !== undefined) return { picture, ofCells, remarks: [...remarks, cannot] };
   const turns = turnable.spots.length > 0 ? { ...turnable, turning: new Turning(sheet, origin!) } : undefined;
-  return { picture, turns, remarks: [...remarks, turnable.hint] };
+  return { picture, ofCells, turns, remarks: [...remarks, turnable.hint] };
 }
 
 /** The fill colors of the arguments that name cells. */
@@ -49,18 +51,25 @@ async function fillsOf(
 ): Promise<Fills> {
   const fills: Record<string, (string | null)[][]> = {};
   if (sheet.whyNot("fills") !== undefined) return fills;
-  for (const [index, { name }] of parameters.entries()) {
+  for (const [index, parameter] of parameters.entries()) {
     const text = argumentTexts.at(index) ?? "";
-    if (!COLORED_ARGUMENTS.includes(name) || !/^[\p{L}$'_]/u.test(text)) continue;
+    if (!tellsColors(parameter) || !/^[\p{L}$'_]/u.test(text)) continue;
     try {
       const found = await sheet.fills(text, page);
-      fills[name] = found.map((row) => row.map((color) => (color === null ? null : (plainColor(color) ?? null))));
+      fills[parameter.name] = found.map((row) =>
+        row.map((color) => (color === null ? null : (plainColor(color) ?? null))),
+      );
     } catch (thrown) {
       // What names no cells has no colors.
       if (!(thrown instanceof SheetProblem)) throw thrown;
     }
   }
   return fills;
+}
+
+/** A block or a sashing may also be a length. */
+function tellsColors({ name, takes }: ParameterEntry): boolean {
+  return takes.kind === "range" && COLORED_ARGUMENTS.includes(name);
 }
 
 function whyNoCells(text: string, argument: "block" | "layout"): string {

@@ -166,11 +166,10 @@ export class CellView {
       about,
       answerView(call.outcome.value, entry, units),
       sizes && sizesView(sizes),
-      // What is turned on the picture is read off the answer above it.
-      picture?.turns && drawn,
+      picture?.ofCells && drawn,
       given,
       workingView(call.outcome),
-      picture?.turns ? undefined : drawn,
+      picture?.ofCells ? undefined : drawn,
       change,
       sourcesView(entry),
     );

@@ -211,11 +211,13 @@ export class FormView {
     const changed = () => {
       this.changed();
     };
+    const drawn = picture && pictureView(picture, { sheet, tell, changed });
     replaceContent(
       this.more,
       sizes && sizesView(sizes),
+      picture?.ofCells && drawn,
       workingView(outcome),
-      picture && pictureView(picture, { sheet, tell, changed }),
+      picture?.ofCells ? undefined : drawn,
     );
   }
 

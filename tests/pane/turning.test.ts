@@ -218,6 +218,12 @@ describe("colors", () => {
     expect(sizes.description).toContain("queen");
   });
 
+  test("only what is drawn in cells has their colors", async () => {
+    const sheet = new MemorySheet({ A1: "=QUILT.TOPSIZE(4,5,12)" }, { fills: "No colors here." });
+    expect(await pictureIn(sheet, "A1")).toMatchObject({ ofCells: false, remarks: [] });
+    expect(await pictureIn(new MemorySheet(quiltPlan()), "B12")).toMatchObject({ ofCells: true, remarks: [] });
+  });
+
   test("what is no color is no color", async () => {
     const sheet = new MemorySheet(quiltPlan());
     Object.assign(sheet.colors, { B1: 'red"/><script>alert(1)</script>' });
