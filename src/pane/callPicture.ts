@@ -26,10 +26,11 @@ export async function callPicture(
   sheet: Sheet,
   page: string,
 ): Promise<CallPicture | undefined> {
-  if (!cells || !pictureOf(entry, cells)) return undefined;
+  if (!cells) return undefined;
   const ofCells = entry.parameters.some(tellsColors);
   const fills = ofCells ? await fillsOf(entry, argumentTexts, sheet, page) : {};
-  const picture = pictureOf(entry, cells, fills)!;
+  const picture = pictureOf(entry, cells, fills);
+  if (!picture) return undefined;
   const cannotColor = ofCells ? sheet.whyNot("fills") : undefined;
   const remarks = cannotColor === undefined ? [] : [cannotColor];
   const turnable = turnableOf(entry.id, new GivenArguments(entry, cells), picture.svg);
