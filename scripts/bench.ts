@@ -17,6 +17,7 @@ import { cases } from "../tests/cases/index";
 import { loadVendorRuntime } from "../tests/contract/vendorRuntime";
 import { callText } from "../tests/plain/calls";
 import { sample } from "../tests/plain/samples";
+import { benchClassCopies } from "./bench/classCopy";
 import { benchCutPlans } from "./bench/cutplan";
 
 const ROOT = join(__dirname, "..");
@@ -157,6 +158,7 @@ async function main(): Promise<void> {
     ["Calls through the vendor’s runtime", throughRuntime],
     ["Recalculation in the practice sheet’s engine", recalculation],
     ["Each function against its plain formula, in the practice sheet’s engine", againstPlain],
+    ["Class copies", benchClassCopies],
     ["Cut planner", benchCutPlans],
   ];
   const [{ model }] = cpus();

@@ -68,7 +68,7 @@ class Translation {
   run(formula: string, parts: Part[]): Turned {
     const opening = formula.startsWith("=") ? "=" : "";
     const only = callOnly(parts);
-    const whole = isQuilt(only) ? this.answer(this.call(only)) : this.text(parts);
+    const whole = isQuilt(only) ? this.answer(this.call(only)) : (this.chosenTable(only) ?? this.text(parts));
     const cells = Array.isArray(whole) ? whole : [[whole]];
     const table = cells.map((row) => row.map((cell) => opening + written(cell)));
     if (this.turned.length > 0 && table.flat().some((cell) => cell.length > LONGEST_FORMULA))
@@ -76,6 +76,25 @@ class Translation {
     const { turned, left } = this;
     if (left.length > 0) return { formula, turned: [], left };
     return { formula: table[0][0], turned, left, ...(table.flat().length > 1 && { table }) };
+  }
+
+  /** A formula that is nothing but a choice between one value and a table, its last argument. */
+  private chosenTable(only: Call | undefined): Formula[][] | undefined {
+    if (only?.name.toUpperCase() !== "IF" || only.given.length !== 3) return undefined;
+    const [condition, value, last] = only.given;
+    const call = callOnly(last);
+    const twin = isQuilt(call) ? twinOf(quiltId(call)!) : undefined;
+    if (!isQuilt(call) || !twin || "whyNot" in twin) return undefined;
+    const before = this.turned.length;
+    const table = this.answer(this.call(call));
+    if (!Array.isArray(table)) {
+      this.turned.length = before;
+      return undefined;
+    }
+    const [chosen, one] = [this.text(condition), this.text(value)];
+    return table.map((line, row) =>
+      line.map((cell, column) => plain`IF(${chosen},${row + column === 0 ? one : '""'},${cell})`),
+    );
   }
 
   /** The parts as text, with their calls turned. */

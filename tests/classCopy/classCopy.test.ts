@@ -1,5 +1,7 @@
 /** Class copies: what each call becomes, and that nothing else changes. */
-import { referAddIn } from "../../src/workbooks/addIn";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { ADD_IN, referAddIn } from "../../src/workbooks/addIn";
 import { classCopy, reportText } from "../../src/workbooks/classCopy";
 import { cellIn, copyOf, faultsOf, formulaIn, partsOf, patched, SHEET, STALE, workbook } from "./workbooks";
 
@@ -9,7 +11,7 @@ const CUT = "_xldudf_QUILT_CUTSQUARE";
 const copies: Uint8Array[] = [];
 
 /** The plain formula of a square, exact. */
-const SQUARE = (cell: string) => `IF(AND(ISNUMBER(${cell}),${cell}>0,${cell}<=1000),${cell}+2*0.25,NA())`;
+const SQUARE = (cell: string) => `IF(AND(ISNUMBER(${cell}),${cell}>=0.001,${cell}<=1000),${cell}+2*0.25,NA())`;
 
 test("a call becomes a plain formula with its right value", async () => {
   const bytes = await workbook({ Plan: { A1: 3, B1: `=${CUT}(A1)` } });
@@ -261,6 +263,12 @@ test("another add-in of the workbook stays", async () => {
   const panes = after.get("xl/webextensions/taskpanes.xml")!;
   expect(panes).toContain(pane);
   expect(panes.match(/<wetp:taskpane /g)).toHaveLength(1);
+});
+
+test("files name the add-in as its manifest does", () => {
+  const manifest = readFileSync(join(__dirname, "../../manifest/manifest.xml"), "utf8");
+  const element = (name: string) => new RegExp(`<${name}>([^<]+)</${name}>`).exec(manifest)?.[1];
+  expect(ADD_IN).toEqual({ id: element("Id"), version: element("Version") });
 });
 
 test("the copies are valid", () => {

@@ -62,7 +62,7 @@ async function roundsOf(name: string): Promise<Round[]> {
         what,
         copy: round,
         sheets: await sheetsOf(round),
-        wanted: await wantedIn(typedInto(kept, inputs)),
+        wanted: await wantedIn(typedInto(kept, inputs), worked),
       };
     }),
   );
@@ -91,7 +91,7 @@ function cellsOf(range: string): string[] {
  * What each cell must show. A table that cannot be worked out shows its error in its first cell; its twin shows one in each of
  * its cells, and so does whatever reads them.
  */
-async function wantedIn(book: Book): Promise<Round["wanted"]> {
+async function wantedIn(book: Book, asItIs: Record<string, WorkedSheet>): Promise<Round["wanted"]> {
   const worked = await evaluateBook(book);
   const failed = book.sheets.flatMap(({ name, entries }) =>
     entries.flatMap((entry) => {
@@ -104,7 +104,7 @@ async function wantedIn(book: Book): Promise<Round["wanted"]> {
         : [];
     }),
   );
-  if (failed.length > 0) return wantedIn(withValues(book, failed));
+  if (failed.length > 0) return wantedIn(withValues(book, failed), asItIs);
   const typed = new Map(
     book.sheets.flatMap(({ name, entries }) =>
       entries.flatMap(({ cell, content }): [string, CellValue][] =>
@@ -112,7 +112,16 @@ async function wantedIn(book: Book): Promise<Round["wanted"]> {
       ),
     ),
   );
+  // Nothing reads the further rows of a table that fails.
+  const below = new Set(
+    Object.entries(asItIs).flatMap(([sheet, { tables }]) =>
+      Object.entries(tables)
+        .filter(([cell]) => isError(String(worked[sheet].values[cell])))
+        .flatMap(([, range]) => cellsOf(range).map((cell) => at(sheet, cell))),
+    ),
+  );
   return (sheet, cell) => {
+    if (below.has(at(sheet, cell))) return "#N/A";
     const { values } = worked[sheet];
     return cell in values ? values[cell] : (typed.get(at(sheet, cell)) ?? "");
   };
@@ -209,6 +218,20 @@ test.each(names.filter((name) => name !== "block-designer"))("%s: other inputs m
   const errors = changed.flat().filter((value) => isError(String(value)));
   expect(errors.length).toBeGreaterThan(0);
   expect(errors.length).toBeLessThan(changed.flat().length / 2);
+});
+
+/** The functions without a twin, as each workbook's report names them: all that may become values. */
+const NO_TWIN: Record<string, RegExp> = {
+  "quilt-planner": /^(?:PLAN|PLANLENGTH|QUILTPIECES|BLOCKCHECK)$/,
+  "kit-costing": /^(?:BOLTPLAN|STRIPSFIRST|PLANFABRIC)$/,
+  "class-planner": /^$/,
+};
+
+test.each(Object.entries(NO_TWIN))("%s: only what needs a search or a list becomes a value", async (name, allowed) => {
+  const { report } = await copyOf((await written(name)).bytes, { list: false });
+  const others = report.values.filter(({ functions }) => !functions.some((id) => allowed.test(id)));
+  expect(others.map(({ sheet = "", cell = "" }) => at(sheet, cell))).toEqual([]);
+  expect(report.left).toEqual([]);
 });
 
 /** A formula as it is worked out; anything else as it is typed. */

@@ -13,7 +13,7 @@ const left = (formula: string, names?: Set<string>) => {
   return result.left;
 };
 
-const SQUARE = "IF(AND(ISNUMBER(B2),B2>0,B2<=1000),B2+2*0.25,NA())";
+const SQUARE = "IF(AND(ISNUMBER(B2),B2>=0.001,B2<=1000),B2+2*0.25,NA())";
 
 describe("translate", () => {
   test.each([

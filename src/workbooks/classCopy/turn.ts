@@ -113,23 +113,34 @@ class Turning {
       const places = this.placesFor(own);
       if (!this.hasRoom(places)) this.showNoRoom();
       else if (why !== undefined) this.keep(places, why);
-      else if (this.isTable) this.turnTable(places);
-      else this.turn(own);
+      else if (this.isTable) {
+        const all = cell.isDynamic
+          ? this.work.twins.map(({ place }) => ({ place, value: this.ownAt(own, place) }))
+          : places;
+        if (this.hasRoom(all)) this.turnTable(all);
+        else this.keep(places, "its table has no room to grow");
+      } else this.turn(own);
     }
   }
 
   /** Why the twin is not to be trusted here; undefined where it shows what the function shows. */
   private whyDifferent(own: Answer, twins: readonly (Answer | undefined)[]): string | undefined {
     const { turned } = this.work;
-    if (turned.table && (turned.table.length !== own.length || turned.table[0].length !== own[0].length))
+    if (turned.table && (turned.table.length < own.length || turned.table[0].length < own[0].length))
       return "its table has other rows with other numbers";
     const isOne = !turned.table;
     for (const [index, twin] of twins.entries()) {
-      const wanted: Answer = isOne ? own : [[own.flat()[index]]];
+      const wanted: Answer = isOne ? own : [[this.ownAt(own, this.work.twins[index].place)]];
       if (twin === undefined || isSame(wanted, twin) || staysEmpty(wanted, twin)) continue;
       return difference(wanted[0][0], twin[0][0]);
     }
     return undefined;
+  }
+
+  /** What the function shows where a formula of the twin stands: a smaller table leaves the others empty. */
+  private ownAt(own: Answer, { row, column }: Place): Value {
+    const { cell } = this.work;
+    return own.at(row - cell.row)?.at(column - cell.column) ?? "";
   }
 
   /**

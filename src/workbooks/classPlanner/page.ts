@@ -1,6 +1,6 @@
 /** A page for one size of quilt, which a student fills in. */
 import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, inUnits, MEASURE_THE_SQUARES, tickRow } from "../shared";
+import { AT_THE_IRON, BLADES, inUnits, MEASURE_THE_SQUARES, shopUnit, tickRow } from "../shared";
 import { EXTRA, MARGIN, q, SEAM, type Size, sizeText, SQUARING, STEP, STRIP, TAIL, U } from "./cells";
 
 /** Fabrics of a page by letter: row, what it looks like, what it is for. */
@@ -19,10 +19,8 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
   const strips = (letter: keyof typeof FABRICS, row: number) =>
     q("STRIPSNEEDED", { count: `$E$${row}`, patch: `$F$${row}`, width: width(letter), squaring: SQUARING });
   const used = { A: "$C$24*$D$24", B: "$C$25*$D$25", C: "$C$23*$D$23", D: "$C$22*$D$22+$C$26*$D$26" };
-  const buy = (letter: keyof typeof FABRICS) => {
-    const length = `${used[letter]}+${q("LENGTH", { length: SQUARING })}+${q("LENGTH", { length: EXTRA })}`;
-    return `=${q("FABRICTEXT", { amount: q("FABRIC", { length, step: STEP }) })}`;
-  };
+  const needed = (letter: keyof typeof FABRICS) =>
+    `=${used[letter]}+${q("LENGTH", { length: SQUARING })}+${q("LENGTH", { length: EXTRA })}`;
   const backing = { ...size, fabricWidth: "$C$17", margin: MARGIN, step: STEP, squaring: SQUARING };
   const entries: Entry[] = [
     { cell: "A1", style: "title", content: `="${name}: "&Class!C5` },
@@ -58,19 +56,14 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
     },
     ...["H5", "H6", "H9"].map((cell): Entry => ({ cell, style: "unit", content: inUnits(U) })),
     ...heading("A10", "Fabrics, and what to buy", 8),
-    ...across("A12", ["letter", "what it looks like", "usable width", "for", "", "", "buy", ""], "column"),
+    ...across("A12", ["letter", "what it looks like", "usable width", "for", "", "length", "buy", ""], "column"),
     ...lines("A11", ["Measure the usable width, selvages cut off; labels say more."]),
     ...Object.entries(FABRICS).flatMap(([letter, { row, what, use }]) =>
-      fabric(row, letter, what, 42, use, buy(letter as keyof typeof FABRICS)),
+      fabric(row, letter, what, 42, use, needed(letter as keyof typeof FABRICS)),
     ),
-    ...fabric(
-      17,
-      "",
-      "backing",
-      42,
-      `="panels: "&${q("BACKINGPANELS", backing)}`,
-      `=${q("FABRICTEXT", { amount: q("BACKINGFABRIC", backing) })}`,
-    ),
+    ...fabric(17, "", "backing", 42, `="panels: "&${q("BACKINGPANELS", backing)}`, ""),
+    { cell: "G17", style: "buy", content: `=${q("BACKINGFABRIC", backing)}`, format: "amount" },
+    { cell: "H17", style: "unit", content: shopUnit(U) },
     ...fabric(18, "", "batting", "", `="at least "&${sizeText("$F$9", "$G$9")}`, ""),
     ...heading("A20", "Cutting, largest first", 8),
     ...across("A21", ["letter", "piece", "strips", "width", "pieces", "size", "then", "done"], "column"),
@@ -121,7 +114,7 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
     ...check(
       31,
       "seam test: three 1 1/2 in strips",
-      `=${q("CHECKROW", { sizes: '{"1 1/2 in","1 1/2 in","1 1/2 in"}', seam: SEAM })}`,
+      `=3*${q("LENGTH", { length: '"1 1/2 in"' })}-4*${q("LENGTH", { length: SEAM })}`,
       "",
     ),
     ...check(
@@ -179,13 +172,22 @@ function size4(row: number, label: string, content: number, format: Format, resu
   ];
 }
 
-function fabric(row: number, letter: string, what: string, width: number | "", use: string, amount: string): Entry[] {
+function fabric(row: number, letter: string, what: string, width: number | "", use: string, needed: string): Entry[] {
   return [
     { cell: `A${row}`, style: "answerText", content: letter },
     { cell: `B${row}`, style: "inputText", content: what },
     { cell: `C${row}`, style: width === "" ? "answer" : "input", content: width, format: "length" },
     { cell: `D${row}`, style: "unit", content: use },
-    { cell: `G${row}`, style: "buy", content: amount },
+    ...(needed === "" ? [] : toBuy(row, needed)),
+  ];
+}
+
+/** The exact length of a fabric, and the shop's cut of it. */
+function toBuy(row: number, needed: string): Entry[] {
+  const amount = q("FABRIC", { length: `$F$${row}`, step: STEP });
+  return [
+    { cell: `F${row}`, style: "answer", content: needed, format: "length" },
+    { cell: `G${row}`, style: "buy", content: `=${q("FABRICTEXT", { amount })}` },
   ];
 }
 

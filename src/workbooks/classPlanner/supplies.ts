@@ -35,7 +35,10 @@ export function supplies(): Sheet {
       ...columns.map((column, at): Entry => ({
         cell: `${column}${6 + index}`,
         style: "buy",
-        content: `=${SIZES[at].name}!G${from}`,
+        // The backing is a number there, the others are text.
+        content: letter
+          ? `=${SIZES[at].name}!G${from}`
+          : `=${q("FABRICTEXT", { amount: `${SIZES[at].name}!G${from}` })}`,
       })),
     ]),
     ...tickRow("A11"),

@@ -13,10 +13,11 @@ export const length: Twins = {
     read.staysEmpty(read.isEmpty("length"));
     if (read.emptyIf === true) return NOTHING;
     const value = read.signedLength("length");
-    const parts = read.count("denominator", { in: 8, cm: 10 }, 1);
-    const sign = plain`IF(AND(${value}<0,${marks(value, parts)}>0),"-","")`;
-    const decimal = plain`ROUND(IF(${value}<0,-1,1)*${marks(value, parts)}/${parts},4)&""`;
-    return either(read.metric, decimal, `${sign}&${fractionText(value, parts)}`);
+    const isUsual = read.isEmpty("denominator") === true;
+    const parts = (usual: number) => (isUsual ? usual : read.count("denominator", { in: 8, cm: 10 }, 1));
+    const decimal = plain`ROUND(${nearest(value, parts(10))}/${parts(10)},4)&""`;
+    const sign = plain`IF(${nearest(value, parts(8))}<0,"-","")`;
+    return either(read.metric, decimal, `${sign}&${fractionText(marks(value, parts(8)), parts(8))}`);
   }),
 
   LENGTHMARK: twin("length mark way units", "amount", (read) => {
@@ -37,11 +38,11 @@ export const length: Twins = {
     if (read.emptyIf === true) return NOTHING;
     const amount = read.fabric("amount");
     const decimal = plain`ROUND(${amount},4)`;
-    const isEven = (parts: number) => plain`ABS(${amount}-ROUND(${amount}*${parts},0)/${parts})<0.000000001`;
-    const yards = [16, 3, 8].reduce<Formula>(
-      (rest, parts) => plain`IF(${isEven(parts)},${fractionText(amount, parts)},${rest})`,
-      decimal,
-    );
+    // In forty-eighths, sixteenths are every third and thirds every sixteenth.
+    const all = plain`ROUND(48*${amount},7)`;
+    const sixteenths = fractionText(plain`INT(${all}/3)`, 16);
+    const thirds = fractionText(plain`INT(${all}/16)`, 3);
+    const yards = plain`IF(MOD(${all},3)=0,${sixteenths},IF(MOD(${all},16)=0,${thirds},${decimal}))`;
     return either(read.metric, plain`${decimal}&${quoted(" m")}`, plain`${yards}&${quoted(" yd")}`);
   }),
 
@@ -59,8 +60,13 @@ const NOTHING = '""';
 export function lengthText(read: Reader, length: Formula): string {
   const decimal = plain`ROUND(${length},4)`;
   const onMark = plain`ABS(${length}-ROUND(16*${length},0)/16)<0.000000001`;
-  const inches = plain`IF(${onMark},${fractionText(length, 16)},${decimal})&${quoted(" in")}`;
+  const inches = plain`IF(${onMark},${fractionText(marks(length, 16), 16)},${decimal})&${quoted(" in")}`;
   return written(either(read.metric, plain`${decimal}&${quoted(" cm")}`, inches));
+}
+
+/** A value in parts of a unit, the nearest whole number of them. */
+function nearest(value: Formula, parts: Formula): string {
+  return plain`ROUND(ROUND(${value}*${parts},9),0)`;
 }
 
 /** The size of a value in parts of a unit, the nearest whole number of them. */
@@ -68,13 +74,12 @@ function marks(value: Formula, parts: Formula): string {
   return plain`INT(ROUND(ABS(${value})*${parts},9)+0.5)`;
 }
 
-/** The size of a value as a ruler reads, reduced: 2 1/4. */
-function fractionText(value: Formula, parts: Formula): string {
-  const all = marks(value, parts);
+/** A whole number of parts as a ruler reads, reduced: 18 eighths are 2 1/4. */
+function fractionText(all: string, parts: Formula): string {
   if (typeof parts === "number" && parts <= MOST_CHOICES) {
-    const fractions = Array.from({ length: parts }, (_, over) => quoted(over === 0 ? "" : reduced(over, parts)));
-    const choice = plain`CHOOSE(1+MOD(${all},${parts}),${fractions.join(",")})`;
-    return plain`IF(${all}=0,0,TRIM(IF(${all}<${parts},"",INT(${all}/${parts}))&" "&${choice}))`;
+    const fractions = Array.from({ length: parts }, (_, over) => quoted(over === 0 ? "" : ` ${reduced(over, parts)}`));
+    // A whole number of 0 is left away before a fraction.
+    return plain`TRIM(SUBSTITUTE(" "&INT(${all}/${parts})&CHOOSE(1+MOD(${all},${parts}),${fractions.join(",")})," 0 "," "))`;
   }
   const [whole, over] = [plain`INT(${all}/${parts})`, plain`MOD(${all},${parts})`];
   const divisor = plain`GCD(${over},${parts})`;

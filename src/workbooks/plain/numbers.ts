@@ -10,6 +10,9 @@ import { above, all, any, type Condition, either, type Formula, not, plain, quot
 export const LONGEST_BARE = 1000;
 export const LONGEST = 10_000_000;
 
+/** A length below this is a slip of the keyboard, as at the functions' door: a thousandth of an inch. */
+export const SHORTEST = { in: 0.001, cm: 0.00254 };
+
 const UNIT_WORDS = {
   in: ["in", "inch", "inches"],
   cm: ["cm", "centimeter", "centimeters", "centimetre", "centimetres"],
@@ -25,6 +28,8 @@ export interface Limits {
   above?: number;
   most?: number;
   whole?: boolean;
+  /** it is a length of something that is cut or sewn: 0 where it may be, else not below the shortest */
+  cut?: boolean;
 }
 
 /** Reads numbers from the arguments of one call and gathers what they must be. */
@@ -129,7 +134,10 @@ export class NumberReader {
   /** A value that is typed into the formula. */
   private typed(value: number | string | boolean, limits: Limits, readText: (text: string) => Formula): Formula {
     if (typeof value === "boolean") return this.refuse();
-    if (typeof value === "number") return holds(value, limits) ? value : this.refuse();
+    if (typeof value === "number") {
+      if (limits.cut && value > 0 && value < SHORTEST.cm) this.require(value < SHORTEST.in ? false : not(this.metric));
+      return holds(value, limits) ? value : this.refuse();
+    }
     try {
       const read = readText(value);
       const longer = limits.most === LONGEST_BARE ? { ...limits, most: LONGEST } : limits;
@@ -145,8 +153,11 @@ export class NumberReader {
     const { text } = one;
     const known = one.number === true && (one.notNegative === true || one.positive === true);
     if (!one.number) this.require(`ISNUMBER(${written(text)})`);
-    if (limits.above === 0 && !one.positive) this.require(above(0, text));
-    if (limits.least !== undefined && !(one.notNegative && limits.least === 0)) {
+    if (limits.cut && !one.notNegative) {
+      const longEnough = plain`${text}>=${this.bySystem((system) => SHORTEST[system])}`;
+      this.require(limits.above === 0 ? longEnough : `OR(${plain`${text}=0`},${longEnough})`);
+    } else if (limits.above === 0 && !one.positive) this.require(above(0, text));
+    else if (limits.least !== undefined && !(one.notNegative && limits.least === 0)) {
       this.require(plain`${text}>=${limits.least}`);
     }
     if (limits.most !== undefined && !known) this.require(plain`${text}<=${limits.most}`);

@@ -14,28 +14,38 @@ import { MOST_COUNTED, Problem } from "../../math/problem";
 import { fabricUnit, toInches } from "../../math/units";
 import { NO_ANSWER, NoTwin, type One } from "./argument";
 import { any, type Condition, either, equal, type Formula, plain, quoted, written } from "./formula";
-import { emptyIf, isEmptyAlways, type Limits, LONGEST, LONGEST_BARE, NumberReader, tidy, type Usual } from "./numbers";
+import {
+  emptyIf,
+  isEmptyAlways,
+  type Limits,
+  LONGEST,
+  LONGEST_BARE,
+  NumberReader,
+  SHORTEST,
+  tidy,
+  type Usual,
+} from "./numbers";
 
 /** Reads the arguments of one call. */
 export class Reader extends NumberReader {
   /** A length above 0; left out, the usual one. */
   length(name: string, usual?: Usual): Formula {
-    return this.number(name, { above: 0, most: LONGEST_BARE }, usual);
+    return this.number(name, { above: 0, most: LONGEST_BARE, cut: true }, usual);
   }
 
   /** A length that may be 0. */
   lengthOrZero(name: string, usual?: Usual): Formula {
-    return this.number(name, { least: 0, most: LONGEST_BARE }, usual);
+    return this.number(name, { least: 0, most: LONGEST_BARE, cut: true }, usual);
   }
 
   /** A length above 0; left out, what another formula gives. */
   lengthOr(name: string, otherwise: Formula): Formula {
-    return this.numberOr(name, { above: 0, most: LONGEST_BARE }, otherwise);
+    return this.numberOr(name, { above: 0, most: LONGEST_BARE, cut: true }, otherwise);
   }
 
   /** A length that may be 0; left out, what another formula gives. */
   lengthOrZeroOr(name: string, otherwise: Formula): Formula {
-    return this.numberOr(name, { least: 0, most: LONGEST_BARE }, otherwise);
+    return this.numberOr(name, { least: 0, most: LONGEST_BARE, cut: true }, otherwise);
   }
 
   /** A length that may be longer than anything on a quilt. */
@@ -155,7 +165,7 @@ export class Reader extends NumberReader {
   lengths(name: string): string {
     const text = this.range(name);
     this.require(`SUMPRODUCT((${text}<>"")*1)=COUNT(${text})`);
-    this.require(`MIN(${text})>0`);
+    this.require(plain`MIN(${text})>=${this.bySystem((system) => SHORTEST[system])}`);
     this.require(`MAX(${text})<=${LONGEST_BARE}`);
     return text;
   }

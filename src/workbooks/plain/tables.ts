@@ -1,6 +1,20 @@
 /** Small tables whose rows are the same whatever the numbers are: a formula for each cell. */
 import { PACKS } from "../../math/batting";
-import { above, all, any, atMost, either, type Formula, plain, plus, quoted, times, up, upToMark } from "./formula";
+import {
+  above,
+  all,
+  any,
+  atMost,
+  either,
+  type Formula,
+  not,
+  plain,
+  plus,
+  quoted,
+  times,
+  up,
+  upToMark,
+} from "./formula";
 import { halfSquare, quarterSquare, square } from "./patches";
 import { NO_ANSWER, NoTwin } from "./argument";
 import { twin, type Twins } from "./template";
@@ -95,23 +109,26 @@ export const tables: Twins = {
   }),
 
   BORDERLENGTHS: twin("width length border corner insurance seam units", "text", (read) => {
-    const corner = read.word("corner", "butted", ["butted", "mitered", "mitred", "cornerstones"]);
+    const is = (...words: string[]) => read.isChosen("corner", "butted", CORNERS, words);
+    const [isMitered, isButted, hasCornerstones] = [is("mitered", "mitred"), is("butted"), is("cornerstones")];
     const [width, length, border] = [read.length("width"), read.length("length"), read.length("border")];
     const seam = read.lengthOrZero("seam", "seam");
     const insurance = read.lengthOrZeroOr("insurance", plain`4*${seam}`);
     const outside = (inside: Formula) => plain`${inside}+2*${border}`;
     const strip = square(border, seam);
-    const isMitered = corner === "mitered" || corner === "mitred";
-    if (isMitered) read.require(atMost(plain`2*SQRT(2)*${seam}`, insurance));
-    const side = isMitered ? plus(outside(length), insurance) : square(length, seam);
-    const top = isMitered
-      ? plus(outside(width), insurance)
-      : square(corner === "butted" ? outside(width) : width, seam);
+    read.require(any([not(isMitered), atMost(plain`2*SQRT(2)*${seam}`, insurance)]));
+    const side = either(isMitered, plus(outside(length), insurance), square(length, seam));
+    const top = either(
+      isMitered,
+      plus(outside(width), insurance),
+      square(either(isButted, outside(width), width), seam),
+    );
+    const corners = [quoted("cornerstones"), strip, strip, 4].map((cell) => either(hasCornerstones, cell, '""'));
     return [
       header("piece", "cut width", "cut length", "how many"),
       [quoted("sides"), strip, side, 2],
       [quoted("top and bottom"), strip, top, 2],
-      ...(corner === "cornerstones" ? [[quoted("cornerstones"), strip, strip, 4]] : []),
+      ...(hasCornerstones === false ? [] : [corners]),
     ];
   }),
 
@@ -172,6 +189,8 @@ export const tables: Twins = {
     ];
   }),
 };
+
+const CORNERS = ["butted", "mitered", "mitred", "cornerstones"];
 
 function header(...titles: string[]): Formula[] {
   return titles.map(quoted);

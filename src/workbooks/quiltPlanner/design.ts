@@ -72,7 +72,7 @@ export function design(): Sheet {
     ...["J5", "J6"].map((cell): Entry => ({ cell, style: "unit", content: inUnits(U) })),
     ...answer(7, "Blocks", "=B7*B8", "blocks", "count"),
     ...answer(8, "Backing panels", `=${q("BACKINGPANELS", backing)}`, `=${panelWord("$H$8")}`, "count"),
-    ...answer(9, "Backing, to buy", text("BACKINGFABRIC", backing)),
+    ...answer(9, "Backing, to buy", `=${q("BACKINGFABRIC", backing)}`, shopUnit(U), "amount"),
     { cell: "G10", style: "label", content: "Batting, at least" },
     pair("H10", `=${q("BATTINGSIZE", { ...size, margin: "$B$31" })}`),
     { cell: "J10", style: "unit", content: inUnits(U) },
@@ -146,11 +146,6 @@ function lengthOf(row: number): string {
 
 function amountOf(row: number): string {
   return q("FABRICTEXT", { amount: q("FABRIC", { length: `$G$${row}`, step: STEP }) });
-}
-
-/** An amount to buy, as a shop says it. */
-function text(id: string, given: Record<string, string>): string {
-  return `=${q("FABRICTEXT", { amount: q(id, given) })}`;
 }
 
 function border(row: number, label: string, width?: number, fabric?: string): Entry[] {

@@ -16,7 +16,7 @@ export function supplies(): Sheet {
     ];
   }).flat();
   const list: [string, string, string, string][] = [
-    ["", "Backing", `=Design!H8&" "&${panelWord("Design!H8")}`, "=Design!H9"],
+    ["", "Backing", `=Design!H8&" "&${panelWord("Design!H8")}`, `=${q("FABRICTEXT", { amount: "Design!H9" })}`],
     [
       "",
       "Batting",

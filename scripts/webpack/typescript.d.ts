@@ -1,0 +1,3 @@
+import type { RuleSetRule } from "webpack";
+
+export const typescriptRule: RuleSetRule;
