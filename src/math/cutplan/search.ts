@@ -71,6 +71,17 @@ export class Search {
     return relax(master, this.pool, this.pricing, this.work, { cost: goal.cost, limit: goal.cutoff() }, stop);
   }
 
+  /** Solves what strips set aside have left of a master, over strips that cut no more patches than remain. */
+  relaxFitting(master: Master, goal: Goal, cutoff: number): Relaxed {
+    const { model, pricing, pool, work } = this;
+    const pricer = {
+      best: pricing.best,
+      price: (values: Float64Array, threshold: Float64Array, demand: Int32Array) =>
+        pricing.price(values, threshold, demand).map((column) => clipped(model, column, demand) ?? column),
+    };
+    return relax(master, pool, pricer, work, { cost: goal.cost, limit: cutoff }, { roundUp: goal.roundUp, cutoff });
+  }
+
   /** Solves a master for a cost of its own, among the plans of interest. */
   relaxAmong(master: Master, goal: Goal): Relaxed {
     return relax(master, this.pool, this.pricing, this.work, { cost: goal.cost, limit: goal.cutoff() }, undefined);

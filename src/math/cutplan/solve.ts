@@ -3,8 +3,7 @@ import { dive } from "./dive";
 import { startSearch } from "./greedy";
 import { Master } from "./master";
 import { Model } from "./model";
-import { repairPlan } from "./repair";
-import { replanParts } from "./replan";
+import { regroupStrips } from "./regroup";
 import { dualWorth, roundSolution } from "./rounded";
 import { Goal, Plan, Search } from "./search";
 import { tidyPlan } from "./tidy";
@@ -30,36 +29,58 @@ export interface SolveOptions {
 }
 
 /** Share of the budget for the length; the rest goes to the number of strips. */
-const LENGTH_SHARE = 0.9;
+const LENGTH_SHARE = 0.95;
 /** Steps for fewer trims and fewer kinds of strip, in the end. */
-const TIDYING = 2e6;
+const TIDYING = 1.5e6;
 /** Share of the budget for the length itself, where it is only the amount to buy that counts. */
-const FIRST_SHARE = 0.15;
+const FIRST_SHARE = 0.2;
 /** Plans made from the first fractional solution. */
-const ROUNDINGS = 12;
-/** Of the budget for a goal: the share for repairing the first plans. */
-const REPAIR_SHARE = 0.08;
-/** Of the budget for the length: the share for planning parts anew, once branching has done what it can. */
-const REPLAN_SHARE = 0.35;
+const ROUNDINGS = 4;
+const DIVES = 6;
+/** How far chance may lead a dive away from the strips nearest to a whole number. */
+const NOISE = 0.5;
+/** Of the budget for the length: the share for regrouping strips before branching. */
+const REGROUP_SHARE = 0.3;
+/** Of what is left then: the share for branching. */
+const BRANCH_SHARE = 0.8;
 
 /** Plans strips for all patches: least length first, then fewest strips. */
 export function solve(model: Model, { budget, settledFrom, seed = 12345 }: SolveOptions): Solution {
   const work = new Work(budget + TIDYING);
   const search = new Search(model, work, seed);
   startSearch(search);
-  const length = (settled: (length: number) => number, steps: number, bound: number) =>
-    work.within(steps, () => minimize(search, lengthGoal(search, settled), bound));
-  let lengthBound = length(ownLength, budget * (settledFrom ? FIRST_SHARE : LENGTH_SHARE), areaBound(model));
-  if (settledFrom && lengthBound < settledFrom(search.best.length)) {
-    lengthBound = length(settledFrom, budget * LENGTH_SHARE - work.done, lengthBound);
-  }
-  const stripBound = work.within(Math.min(budget * (1 - LENGTH_SHARE), budget - work.done), () =>
-    minimize(search, stripGoal(search), widthBound(model)),
-  );
+  const lengthBound = leastLength(search, budget * LENGTH_SHARE, settledFrom);
+  const left = Math.min(budget * (1 - LENGTH_SHARE), budget - work.done);
+  const stripBound = work.within(left, () => fewestStrips(search));
   work.within(TIDYING, () => {
     tidyPlan(search);
   });
   return { plan: search.best, lengthBound, stripBound, work: work.done };
+}
+
+/** Shortens the plan as far as the steps reach, and returns a bound: no plan is shorter. */
+function leastLength(search: Search, steps: number, settledFrom: ((length: number) => number) | undefined): number {
+  const { work, model } = search;
+  const goal = lengthGoal(search, ownLength);
+  const start = work.within(steps, () => startGoal(search, goal, areaBound(model)));
+  let { bound } = start;
+  const refine = (towards: Goal, until: number) => {
+    work.within(until - work.done, () => {
+      bound = shorten(search, towards, { ...start, bound });
+    });
+  };
+  refine(goal, settledFrom ? steps * FIRST_SHARE : steps);
+  if (settledFrom && bound < settledFrom(search.best.length)) refine(lengthGoal(search, settledFrom), steps);
+  return bound;
+}
+
+/** The same for the number of strips of a plan that is no longer. */
+function fewestStrips(search: Search): number {
+  const goal = stripGoal(search);
+  const start = startGoal(search, goal, widthBound(search.model));
+  return start.solved && goal.cutoff() > start.bound && !search.work.spent
+    ? Math.max(start.bound, branchOnCounts(search, goal, start.root, start.bound))
+    : Math.min(start.bound, goal.cutoff());
 }
 
 /** Length of cloth that the patches would cover without any waste, rounded up. */
@@ -127,53 +148,55 @@ function totalsOf(heights: readonly number[], step: number, longest: number): (b
   };
 }
 
-/**
- * Improves the best plan for one goal, and returns a bound: no plan costs less. Bounds found on the way only speak of
- * plans below the cutoff, so it is never above the cutoff, except where the known bound is.
- */
-function minimize(search: Search, goal: Goal, knownBound: number): number {
-  const { work } = search;
-  const { root, bound: rootBound, solved } = improve(search, goal, knownBound);
-  let bound = rootBound;
-  const settled = () => goal.cutoff() <= bound || work.spent;
-  if (solved && !settled()) {
-    const share = goal.floor ? 1 - REPLAN_SHARE : 1;
-    bound = work.within(work.left * share, () => branchOnCounts(search, goal, root, rootBound));
-  }
-  if (solved && !settled() && goal.floor) {
-    replanParts(search, goal, goal.floor, bound, improvePart);
-  }
-  return Math.max(goal.roundUp(knownBound), Math.min(bound, goal.cutoff()));
-}
-
-/** Improves a part of a plan as far as it goes without branching. */
-function improvePart(part: Search): void {
-  improve(part, lengthGoal(part, ownLength), 0);
-}
-
 /** Every shorter plan is better. */
 function ownLength(length: number): number {
   return length;
 }
 
-/** The root: solves the linear program without branching, and makes whole plans from it. */
-function improve(search: Search, goal: Goal, knownBound: number): { root: Master; bound: number; solved: boolean } {
+/** Where the search for a goal starts from. */
+interface Start {
+  readonly root: Master;
+  /** no plan costs less */
+  readonly bound: number;
+  readonly solved: boolean;
+}
+
+/** Solves the linear program without branching, and makes whole plans from it. */
+function startGoal(search: Search, goal: Goal, knownBound: number): Start {
   const { model, pool, work } = search;
   const penalty = 200 * Math.max(...goal.cost) + goal.reached();
   const root = Master.start(pool, goal.cost, model.demand, goal.rows, penalty, work);
   const { ending, bound: dualBound } = search.relax(root, goal);
   const bound = Math.max(goal.roundUp(knownBound), goal.roundUp(dualBound));
-  const settled = () => goal.cutoff() <= bound || work.spent;
   const solved = ending === "solved";
+  const settled = () => goal.cutoff() <= bound || work.spent;
   if (!solved || settled()) return { root, bound, solved };
-  const worth = dualWorth(search, root);
-  if (goal.rows.length === 0) goal.floor = worth;
+  if (goal.rows.length === 0) goal.floor = dualWorth(search, root);
   roundSolution(search, goal, root, ROUNDINGS, bound);
-  if (!settled()) {
-    work.within(work.left * REPAIR_SHARE, () => {
-      repairPlan(search, goal, worth, bound);
-    });
-  }
-  if (!settled()) dive(search, goal, root, 0);
+  for (let i = 0; i < DIVES && !settled(); i++) dive(search, goal, root, i > 0 ? NOISE : 0);
   return { root, bound, solved };
+}
+
+/**
+ * Shortens the best plan and raises its bound in turns. Bounds found on the way only speak of plans below the cutoff, so
+ * they are never above the cutoff, except where the known bound is.
+ */
+function shorten(search: Search, goal: Goal, { root, bound, solved }: Start): number {
+  const { work } = search;
+  let proved = bound;
+  const worth = (goal.floor ??= dualWorth(search, root));
+  const settled = () => !solved || goal.cutoff() <= proved || work.spent;
+  const regroup = (share: number) => {
+    if (settled()) return;
+    work.within(work.left * share, () => {
+      regroupStrips(search, goal, worth, proved);
+    });
+  };
+  regroup(REGROUP_SHARE);
+  if (!settled()) {
+    const branch = () => branchOnCounts(search, goal, root, bound);
+    proved = Math.max(proved, work.within(work.left * BRANCH_SHARE, branch));
+  }
+  regroup(1);
+  return Math.max(bound, Math.min(proved, goal.cutoff()));
 }
