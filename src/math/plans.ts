@@ -3,7 +3,7 @@
  * back in inches.
  */
 import { USUAL } from "./conventions";
-import { type Cloth, type CutList, type CutPlan, planCuts } from "./cutplan";
+import { type CutList, type CutPlan, planCuts } from "./cutplan";
 import { fabric, requireFabricWidth } from "./fabric";
 import { Problem, requireNotNegative } from "./problem";
 import { covers, fits, nearestCount, same } from "./rounding";
@@ -78,7 +78,7 @@ export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): P
   requireNotNegative("squaring", squaring);
   const mark = coarsestMark(list, system);
   const marks = (length: number) => covers(mark, length);
-  const cuts = planUntilSettled(
+  const cuts = planCuts(
     list.map((patch) => ({ ...patch, width: marks(patch.width), height: marks(patch.height), ...lying(patch.grain) })),
     {
       width: fits(mark, fabricWidth),
@@ -86,8 +86,8 @@ export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): P
       extraLength: marks(squaring),
       joinLoss: marks(2 * seam),
       show: (length) => showing(system).length(length * mark),
+      buyingStep: fits(mark, USUAL_STEP[system]),
     },
-    fits(mark, USUAL_STEP[system]),
   );
   const lengthOf = (strips: number) => inches(strips === 0 ? 0 : strips * mark + squaring);
   const found = {
@@ -118,17 +118,6 @@ export function planSpare(plan: Plan, amount: Inches): Inches {
 
 /** Planning stops where the amount to buy is settled in the usual step of the shop. */
 const USUAL_STEP: Readonly<Record<System, Inches>> = { in: toInches(1 / 8, "yd"), cm: toInches(0.1, "m") };
-
-/** Work that is spent on proving the length itself, before settling for the amount to buy. */
-const LENGTH_BUDGET = 6e6;
-
-/** Proves the least length where that is soon done; else goes on until no plan would buy less in the shop's step. */
-function planUntilSettled(list: CutList, cloth: Cloth, buyingStep: number): CutPlan {
-  const first = planCuts(list, { ...cloth, budget: LENGTH_BUDGET });
-  const bought = (length: number) => covers(buyingStep, length + (cloth.extraLength ?? 0));
-  if (first.lengthProved || bought(first.length) === bought(first.lengthBound)) return first;
-  return planCuts(list, { ...cloth, buyingStep });
-}
 
 export function lying(grain: Grain): Pick<CutList[number], "mayTurn" | "whenLong"> {
   if (grain === "join" || grain === "along") return { mayTurn: false, whenLong: grain };
