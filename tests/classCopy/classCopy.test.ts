@@ -90,6 +90,13 @@ test("a call without a twin becomes its value, and a sheet says so", async () =>
   expect(partsOf(bare.bytes).has("xl/worksheets/classCopy.xml")).toBe(false);
 });
 
+test("an empty text that becomes a value stays one: a blank cell would count as 0", async () => {
+  const bytes = await workbook({ Plan: { B1: '=IF(A1="","",_xldudf_QUILT_PLANFABRIC(A2:D2,A1))', C1: "=B1" } });
+  expect(cellIn((await copyOf(bytes)).bytes, "B1")).toBe(
+    '<c r="B1" t="str"><f>""</f><v></v></c>'.replace('""', "&quot;&quot;"),
+  );
+});
+
 test("the sheet takes another name where the workbook has one of that name", async () => {
   const bytes = await workbook({ "class copy": { A1: 3, B1: "=_xldudf_QUILT_PLANFABRIC(A1,A1,A1)" } });
   const copy = await copyOf(bytes);
