@@ -1,7 +1,7 @@
 /**
  * Measures the speed of the functions and the sizes of the bundles: `npm run bench`, after `npm run build`, prints the tables
  * and writes docs/benchmarks.md. Times are processor time, so that other programs disturb them little; what counts are the
- * ratios, which come from one run. `npm run bench -- --long` also recalculates 100,000 cells.
+ * ratios, which come from one run.
  */
 import { readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
@@ -17,8 +17,10 @@ import { cases } from "../tests/cases/index";
 import { loadVendorRuntime } from "../tests/contract/vendorRuntime";
 import { callText } from "../tests/plain/calls";
 import { sample } from "../tests/plain/samples";
+import { benchFirstFormula } from "./bench/browser";
 import { benchClassCopies } from "./bench/classCopy";
 import { benchCutPlans } from "./bench/cutplan";
+import { table } from "./bench/table";
 
 const ROOT = join(__dirname, "..");
 
@@ -28,11 +30,6 @@ async function timeOf(run: () => Promise<unknown>): Promise<number> {
   await run();
   const { user, system } = process.cpuUsage(before);
   return (user + system) / 1000;
-}
-
-function table(columns: readonly string[], rows: readonly (readonly (string | number)[])[]): string {
-  const line = (cells: readonly (string | number)[]) => `| ${cells.join(" | ")} |`;
-  return [line(columns), line(columns.map((_, i) => (i === 0 ? "---" : "---:"))), ...rows.map(line)].join("\n");
 }
 
 /** Calls of each function that are worked out, and how often. */
@@ -118,7 +115,7 @@ async function recalculation(): Promise<string> {
       },
     ]);
   const rows: string[][] = [];
-  for (const count of process.argv.includes("--long") ? [1_000, 10_000, 100_000] : [1_000, 10_000]) {
+  for (const count of [1_000, 10_000, 100_000]) {
     const own = await timeOf(() => recalculate(sheet(count, (row) => `=QUILT.CUTHALFSQUARE(A${row})`)));
     const plain = await timeOf(() => recalculate(sheet(count, (row) => `=ROUNDUP((A${row}+0.25*(2+SQRT(2)))*8,0)/8`)));
     rows.push([
@@ -135,7 +132,10 @@ async function recalculation(): Promise<string> {
 /** What the browser loads, compressed. */
 function sizes(): string {
   const kilobytes = (files: readonly string[]) => {
-    const size = files.reduce((sum, file) => sum + gzipSync(readFileSync(join(ROOT, "dist", file))).length, 0);
+    const size = files.reduce(
+      (sum, file) => sum + gzipSync(readFileSync(join(ROOT, "dist", file)), { level: 9 }).length,
+      0,
+    );
     return (size / 1024).toFixed(1);
   };
   const practice = readdirSync(join(ROOT, "dist/practice"))
@@ -156,6 +156,7 @@ async function main(): Promise<void> {
   const parts: [string, () => string | Promise<string>][] = [
     ["Sizes of the bundles", sizes],
     ["Calls through the vendor’s runtime", throughRuntime],
+    ["From nothing to the first formula in the browser", benchFirstFormula],
     ["Recalculation in the practice sheet’s engine", recalculation],
     ["Each function against its plain formula, in the practice sheet’s engine", againstPlain],
     ["Class copies", benchClassCopies],

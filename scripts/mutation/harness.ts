@@ -38,9 +38,11 @@ function describe(name: string, body: () => unknown): void {
 
 /** Loads the test files and gives their tests. */
 export function gather(files: readonly string[]): GatheredTest[] {
-  test.each = eachOf(test);
-  describe.each = eachOf(describe);
-  Object.assign(globalThis, { test, describe, expect });
+  const named = {
+    test: Object.assign(test, { each: eachOf(test) }),
+    describe: Object.assign(describe, { each: eachOf(describe) }),
+  };
+  Object.assign(globalThis, { ...named, expect });
   for (const file of files) {
     // eslint-disable-next-line @typescript-eslint/no-require-imports -- in this order, and after the names above
     describe(file, () => require(file));

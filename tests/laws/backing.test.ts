@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { backingWays, bestBacking } from "../../src/math/backing";
+import { type BackingWay, backingWays, bestBacking } from "../../src/math/backing";
 import { atMost, TOLERANCE } from "../../src/math/rounding";
 import { inches } from "../../src/math/units";
 import { lengths } from "./arbitraries";
@@ -76,4 +76,40 @@ describe("backingWays", () => {
       }),
     );
   });
+});
+
+describe("bestBacking", () => {
+  const way = (lies: BackingWay["lies"], amount: number, panels: number, length: number): BackingWay => ({
+    lies,
+    panels,
+    cutLength: inches(length / panels),
+    length: inches(length),
+    amount: inches(amount),
+    spareWidth: inches(0),
+  });
+
+  test.each([
+    ["the way that takes less to buy", way("along", 180, 2, 170), way("across", 175.5, 3, 171), "across"],
+    ["of equals the one with fewer panels", way("along", 180, 3, 170), way("across", 180, 2, 176), "across"],
+    ["then the one with less length", way("along", 180, 2, 178), way("across", 180, 2, 176), "across"],
+    ["then seams up and down", way("along", 180, 2, 176), way("across", 180, 2, 176), "along"],
+  ])("takes %s", (_rule, along, across, lies) => {
+    expect(bestBacking([along, across]).lies).toBe(lies);
+  });
+
+  test("never turns an upright print, however much more the other way takes", () => {
+    const ways = backingWays(inches(66), inches(77), { fabricWidth: inches(108), print: "upright" });
+    expect(ways.map(({ refused }) => refused)).toEqual([undefined, "upright print"]);
+    expect(bestBacking(ways).lies).toBe("along");
+  });
+});
+
+test("one panel lacks no other, even under a doll's quilt", () => {
+  for (const side of [2, 9]) {
+    const ways = backingWays(inches(side), inches(side), { margin: inches(0) });
+    expect(ways.map(({ panels, tooNarrow }) => [panels, tooNarrow])).toEqual([
+      [1, undefined],
+      [1, undefined],
+    ]);
+  }
 });
