@@ -9,10 +9,13 @@ import { type Picture, type Sheet, SheetProblem } from "./sheet";
 import { type Turnable, turnableOf } from "./spots";
 import { originOf, Turning } from "./turning";
 
+/** Tables that a cutter reads off the picture as well. */
+const SHOWN_AS_PICTURE = ["PLAN", "PANELSNEEDED", "BOLTPLAN"];
+
 export interface CallPicture {
   picture: Picture;
-  /** Whether it shows what is drawn in cells, so that it belongs to the answer rather than to its working. */
-  ofCells: boolean;
+  /** Whether it shows the answer itself, a cutting plan or what is drawn in cells, rather than how it comes about. */
+  showsAnswer: boolean;
   /** What can be turned, and what turns it. */
   turns?: Turnable & { turning: Turning };
   /** What the maker should know: how to turn parts, or why that cannot be done. */
@@ -28,19 +31,20 @@ export async function callPicture(
 ): Promise<CallPicture | undefined> {
   if (!cells) return undefined;
   const ofCells = entry.parameters.some(tellsColors);
+  const showsAnswer = ofCells || SHOWN_AS_PICTURE.includes(entry.id);
   const fills = ofCells ? await fillsOf(entry, argumentTexts, sheet, page) : {};
   const picture = pictureOf(entry, cells, fills);
   if (!picture) return undefined;
   const cannotColor = ofCells ? sheet.whyNot("fills") : undefined;
   const remarks = cannotColor === undefined ? [] : [cannotColor];
   const turnable = turnableOf(entry.id, new GivenArguments(entry, cells), picture.svg);
-  if (!turnable) return { picture, ofCells, remarks };
+  if (!turnable) return { picture, showsAnswer, remarks };
   const text = argumentTexts[entry.parameters.findIndex(({ name }) => name === turnable.argument)] ?? "";
   const origin = originOf(text, page);
   const cannot = sheet.whyNot("write") ?? (origin ? undefined : whyNoCells(text, turnable.argument));
-  if (cannot !== undefined) return { picture, ofCells, remarks: [...remarks, cannot] };
+  if (cannot !== undefined) return { picture, showsAnswer, remarks: [...remarks, cannot] };
   const turns = turnable.spots.length > 0 ? { ...turnable, turning: new Turning(sheet, origin!) } : undefined;
-  return { picture, ofCells, turns, remarks: [...remarks, turnable.hint] };
+  return { picture, showsAnswer, turns, remarks: [...remarks, turnable.hint] };
 }
 
 /** The fill colors of the arguments that name cells. */

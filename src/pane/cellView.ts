@@ -6,6 +6,7 @@ import { type Call, readCalls } from "./calls";
 import type { FunctionEntry } from "./catalogue";
 import { localFormula, localText } from "./decimals";
 import { button, element, replaceContent } from "./element";
+import { titleOf } from "./fieldView";
 import { type Typed, typedText, type Units } from "./fields";
 import type { Place } from "./formView";
 import { pictureView } from "./pictureView";
@@ -127,7 +128,7 @@ export class CellView {
         const parameter = entry.parameters.at(index);
         if (!parameter || text === "") return [];
         return [
-          element("dt", {}, parameter.name),
+          element("dt", {}, titleOf(parameter)),
           element("dd", {}, localFormula(text), valueText(text, call.cells?.[index])),
         ];
       }),
@@ -166,10 +167,10 @@ export class CellView {
       about,
       answerView(call.outcome.value, entry, units),
       sizes && sizesView(sizes),
-      picture?.ofCells && drawn,
+      picture?.showsAnswer && drawn,
       given,
       workingView(call.outcome),
-      picture?.ofCells ? undefined : drawn,
+      picture?.showsAnswer ? undefined : drawn,
       change,
       sourcesView(entry),
     );

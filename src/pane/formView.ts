@@ -215,9 +215,9 @@ export class FormView {
     replaceContent(
       this.more,
       sizes && sizesView(sizes),
-      picture?.ofCells && drawn,
+      picture?.showsAnswer && drawn,
       workingView(outcome),
-      picture?.ofCells ? undefined : drawn,
+      picture?.showsAnswer ? undefined : drawn,
     );
   }
 
