@@ -156,6 +156,7 @@ export class Page {
   private work(kept: boolean): void {
     const grid = this.grid;
     if (!grid) return;
+    part("grid").inert = false;
     grid.focus();
     const read = () => ({ name: this.nameField.value.trim() || "Sheet without a name", workbook: grid.workbook() });
     this.keeper = new Keeper(this.store, this.id, read, kept, (refusal) => {

@@ -220,8 +220,8 @@ describe("colors", () => {
 
   test("only what is drawn in cells has their colors", async () => {
     const sheet = new MemorySheet({ A1: "=QUILT.TOPSIZE(4,5,12)" }, { fills: "No colors here." });
-    expect(await pictureIn(sheet, "A1")).toMatchObject({ ofCells: false, remarks: [] });
-    expect(await pictureIn(new MemorySheet(quiltPlan()), "B12")).toMatchObject({ ofCells: true, remarks: [] });
+    expect(await pictureIn(sheet, "A1")).toMatchObject({ showsAnswer: false, remarks: [] });
+    expect(await pictureIn(new MemorySheet(quiltPlan()), "B12")).toMatchObject({ showsAnswer: true, remarks: [] });
   });
 
   test("what is no color is no color", async () => {
