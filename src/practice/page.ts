@@ -49,7 +49,7 @@ export class Page {
   static async open(): Promise<void> {
     const page = new Page(await Store.open().catch(() => undefined));
     page.listen();
-    const id = lastOpened();
+    const id = lastOpened() ?? (await page.lastChanged());
     const last = id ? await page.kept(id) : undefined;
     await page.show(last ?? starterSheet(), last !== undefined);
     page.panel.openIfWanted();
@@ -72,6 +72,12 @@ export class Page {
       if (this.keeper?.behind) event.preventDefault();
       void this.keeper?.keepNow();
     });
+  }
+
+  /** Which sheet was kept last: a browser that was killed may know that when it has forgotten which one was open. */
+  private async lastChanged(): Promise<string | undefined> {
+    const entries = await this.store?.list().catch(() => []);
+    return entries?.at(0)?.id;
   }
 
   /** A kept sheet, if there is one that can be shown. */

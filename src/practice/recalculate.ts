@@ -16,14 +16,14 @@ import {
 import { FUniver } from "@univerjs/core/facade";
 import { FormulaDataModel, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
-import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { CalculationMode, FormulaCalculationSessionService, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import type { Book, WorkedSheet } from "../workbooks/book";
 import { cellName } from "./address";
 import { engineFunctions } from "./engine";
 import { plannedWorkbook } from "./planned";
 import { freshId } from "./workbook";
 
-/** Longest wait for a workbook, in milliseconds. */
+/** Longest wait for a workbook, and for its start: on a busy machine that may take a while. In milliseconds. */
 const PATIENCE = 120_000;
 
 /** What every formula of a planning workbook comes to. */
@@ -40,7 +40,7 @@ export async function recalculate(workbook: Partial<IWorkbookData>): Promise<Rec
     univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
     const api = FUniver.newAPI(univer);
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...workbook, id: freshId() });
-    await api.getFormula().onCalculationResultApplied(PATIENCE);
+    await univer.__getInjector().get(FormulaCalculationSessionService).waitForLatestApplied(PATIENCE, PATIENCE);
     return read(univer, api.getActiveWorkbook()!.save());
   } finally {
     univer.dispose();

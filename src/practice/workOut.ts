@@ -28,7 +28,7 @@ import { keepTexts } from "./texts";
 import { fromFile } from "./xlsx/formulas";
 import { readXlsx } from "./xlsx/read";
 
-/** Longest wait for a workbook, in milliseconds. */
+/** Longest wait for a workbook, and for its start: on a busy machine that may take a while. In milliseconds. */
 const PATIENCE = 120_000;
 
 /**
@@ -52,7 +52,7 @@ export function workOutIn(bytes: Uint8Array): WorkOut {
         id: freshId(),
       });
       keepTexts(injector);
-      await injector.get(FormulaCalculationSessionService).waitForLatestApplied(PATIENCE);
+      await injector.get(FormulaCalculationSessionService).waitForLatestApplied(PATIENCE, PATIENCE);
       return await workOutBeside(injector, workbook)(asked);
     } finally {
       univer.dispose();
