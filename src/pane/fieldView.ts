@@ -11,7 +11,7 @@ export class FieldView {
 
   constructor(
     readonly parameter: ParameterEntry,
-    private readonly around: Pick<FormSurroundings, "sheet" | "units" | "tell">,
+    private readonly around: Pick<FormSurroundings, "sheet" | "units" | "tell"> & { take: () => Promise<string> },
     typed: string,
     private readonly changed: () => void,
   ) {
@@ -103,7 +103,7 @@ export class FieldView {
     const words = this.parameter.takes.kind === "range" ? "Use cells" : "Use cell";
     const take = async () => {
       try {
-        this.set(await sheet.selectedRange());
+        this.set(await this.around.take());
         this.changed();
       } catch (thrown) {
         tell(thrown instanceof Error ? thrown.message : "The selection cannot be read.");

@@ -16,7 +16,7 @@ import type { FunctionEntry, ParameterEntry } from "./catalogue";
 import { localFormula, localText } from "./decimals";
 import { button, element, folded, replaceContent } from "./element";
 import { FieldView, titleOf } from "./fieldView";
-import { formulaText, missing, type Typed, typedText, type Units } from "./fields";
+import { formulaText, isReference, missing, type Typed, typedText, type Units } from "./fields";
 import { firstSentence } from "./findView";
 import { pictureView } from "./pictureView";
 import { type Sheet, SheetProblem } from "./sheet";
@@ -53,6 +53,8 @@ export class FormView {
   private open: ParameterEntry[] = [];
   /** Answers that come late must not overwrite later ones. */
   private asked = 0;
+  /** The page whose cells the formula names without their page; open until a cell is taken from the sheet. */
+  private home: string | undefined;
 
   /** @param place the cell whose formula is to be changed; the selected one if left out */
   constructor(
@@ -62,11 +64,13 @@ export class FormView {
     typed: Typed = {},
   ) {
     const { sheet } = around;
+    this.home = place?.page;
+    const surroundings = { ...around, take: () => this.takeCells() };
     this.fields = entry.parameters
       .filter(({ takes }) => takes.kind !== "units")
       .map(
         (parameter) =>
-          new FieldView(parameter, around, typed[parameter.name] ?? "", () => {
+          new FieldView(parameter, surroundings, typed[parameter.name] ?? "", () => {
             this.changed();
           }),
       );
@@ -152,8 +156,23 @@ export class FormView {
       this.fields.find(({ parameter }) => parameter === first)?.focus();
       return;
     }
-    const where = await this.around.sheet.insertFormula(this.formula, this.place);
-    this.around.tell(`The formula stands in ${where}.`);
+    const { sheet, tell } = this.around;
+    if (this.home !== (this.place ?? (await sheet.selected()))?.page && this.home !== undefined) {
+      tell(`The formula reads cells of the page “${this.home}”: select the cell for it on that page.`);
+      return;
+    }
+    const where = await sheet.insertFormula(this.formula, this.place);
+    tell(`The formula stands in ${where}.`);
+  }
+
+  /** The selected cells as the formula names them: with their page, where the other cells are on another one. */
+  private async takeCells(): Promise<string> {
+    const { sheet } = this.around;
+    const cells = await sheet.selectedRange();
+    const page = (await sheet.selected())?.page ?? "";
+    if (!this.place && !this.fields.some(({ typed }) => isReference(typed))) this.home = undefined;
+    this.home ??= page;
+    return page === this.home ? cells : `'${page.replaceAll("'", "''")}'!${cells}`;
   }
 
   private changed(): void {
@@ -169,7 +188,7 @@ export class FormView {
     const formula = formulaText(entry, typed, this.around.units());
     this.formula = formula;
     this.formulaShown.textContent = localFormula(formula);
-    const page = this.place?.page ?? (await this.around.sheet.selected().catch(() => undefined))?.page ?? "";
+    const page = this.home ?? (await this.around.sheet.selected().catch(() => undefined))?.page ?? "";
     const call = await this.call(formula, page);
     const picture = isAnswered(call.outcome) ? await callPicture(entry, call, this.around.sheet, page) : undefined;
     if (asked !== this.asked) return;

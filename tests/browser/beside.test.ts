@@ -65,6 +65,23 @@ describeInBrowser("The pane beside the grid", () => {
     await expectText(page, ".result strong", "3 7/8");
   });
 
+  test("cells of another page are named with it, and a formula is not put where it would read other cells", async () => {
+    const page = await open();
+    const sheetTab = (name: string) => page.locator('[data-u-comp="slide-tab-item"]', { hasText: name }).click();
+    await tab(page, "Find");
+    await page.getByLabel("Find a function").fill("border size");
+    await page.locator(".found", { hasText: "BORDERSIZE" }).first().click();
+    await go(page, "B5");
+    await page.getByRole("button", { name: "Use cell for width" }).click();
+    await sheetTab("Backing");
+    await go(page, "B6");
+    await page.getByRole("button", { name: "Use cell for length" }).click();
+    await page.getByRole("textbox", { name: "border" }).fill("3");
+    await expectText(page, ".form > .formula", "=QUILT.BORDERSIZE(B5,'Backing'!B6,3)");
+    await page.getByRole("button", { name: "Put into the selected cell" }).click();
+    await expectText(page, ".told", /^The formula reads cells of the page “Plan”|^Still to fill in/);
+  });
+
   test("the selected cell is explained, and follows the selection and the numbers", async () => {
     const page = await open();
     await tab(page, "This cell");
