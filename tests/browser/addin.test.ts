@@ -5,12 +5,12 @@ import type { Browser, Page } from "playwright-core";
 import { worksheetFunctions } from "../../functions";
 import { builtAddin } from "../contract/built";
 import { describeInBrowser, launchBrowser } from "./browser";
+import { expectAccessible, SCREENSHOTS } from "./paneHarness";
 import { HOST_QUERY, insideSpreadsheet } from "./spreadsheetHost";
 
 const ADDRESS = "https://localhost:3000";
 /** The vendor's library reports to its maker while it thinks that it is in the host. Here it gets no answer. */
 const VENDOR_TELEMETRY = "https://telemetryservice.firstpartyapps.oaspapps.com";
-const SCREENSHOTS = join(__dirname, "../../dist/screenshots");
 const TYPES: Record<string, string> = {
   ".html": "text/html",
   ".js": "text/javascript",
@@ -92,23 +92,10 @@ describeInBrowser("The pane page", () => {
   ])("%s is accessible and fits 320 pixels (dark: %s)", async (file, dark) => {
     const page = await open(file, { dark });
     if (file === "pane.html") await page.locator(".found").first().waitFor();
-    await page.addScriptTag({ path: require.resolve("axe-core/axe.min.js") });
-    const violations = await page.evaluate("axe.run().then(({ violations }) => violations)");
-    expect(violations).toEqual([]);
-    expect(await clipped(page)).toEqual([]);
-    await page.screenshot({ path: join(SCREENSHOTS, `${file}-${dark ? "dark" : "light"}.png`), fullPage: true });
+    await expectAccessible(page, file, dark ? "dark" : "light");
   });
 });
 
 function call(page: Page, id: string, cells: unknown[]) {
   return page.evaluate(([name, values]) => window.callFunction(name, values), [id, cells] as [string, unknown[]]);
-}
-
-/** What is wider than the page and cannot be scrolled to by itself. */
-function clipped(page: Page): Promise<string[]> {
-  return page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>("body *")]
-      .filter((element) => !element.closest(".wide") && element.getBoundingClientRect().right > innerWidth)
-      .map((element) => element.outerHTML.slice(0, 80)),
-  );
 }
