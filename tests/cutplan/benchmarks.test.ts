@@ -66,7 +66,7 @@ describe("patchwork lists", () => {
   const units = (instance: Instance) => (instance.unit === "1/16 in" ? 16 : 8);
 
   test.each([
-    { trimming: true, least: 17 },
+    { trimming: true, least: 18 },
     { trimming: false, least: 19 },
   ])("the twenty realistic lists, $least proved least ($trimming)", ({ trimming, least }) => {
     let proved = 0;
@@ -85,7 +85,7 @@ describe("patchwork lists", () => {
     }
     expect(lists).toHaveLength(20);
     expect(proved).toBeGreaterThanOrEqual(least);
-    expect(excess).toBeLessThan(1.004);
+    expect(excess).toBeLessThan(1.002);
   });
 
   test("of sixty random lists, the amount to buy is mostly proved least, and every bound is near", () => {
@@ -96,8 +96,8 @@ describe("patchwork lists", () => {
       const plan = planCuts(list, cloth);
       expect(checkPlan(plan, list, cloth)).toEqual([]);
       if (plan.toBuyProved) proved++;
-      expect(plan.length / plan.lengthBound).toBeLessThan(1.015);
+      expect(plan.length / plan.lengthBound).toBeLessThan(1.01);
     }
-    expect(proved).toBeGreaterThanOrEqual(50);
+    expect(proved).toBeGreaterThanOrEqual(51);
   });
 });

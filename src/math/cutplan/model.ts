@@ -38,11 +38,6 @@ export interface Layer {
 export interface ModelOptions {
   /** the highest strip that can be cut (default: any) */
   readonly highest?: number;
-  /**
-   * Lets pricing put more patches of a kind into one strip than there are, where the kind can lie both ways. Bounds stay
-   * true, though a little lower, and pricing is quicker (default false).
-   */
-  readonly loose?: boolean;
 }
 
 /**
@@ -77,7 +72,7 @@ export class Model {
     readonly clothWidth: number,
     readonly kinds: readonly Kind[],
     readonly trimming: boolean,
-    { highest = Infinity, loose = false }: ModelOptions = {},
+    { highest = Infinity }: ModelOptions = {},
   ) {
     this.kindCount = kinds.length;
     this.demand = Int32Array.from(kinds, (kind) => kind.count);
@@ -100,7 +95,7 @@ export class Model {
         this.lowest[kind] = level;
       }
     }
-    this.spans = this.findSpans(loose);
+    this.spans = this.findSpans();
     const opening: number[][] = Array.from({ length: this.levelCount }, () => []);
     const ownLevels: number[][] = kinds.map(() => []);
     this.spans.forEach((span, index) => {
@@ -126,11 +121,11 @@ export class Model {
    * Once a kind can lie narrower, its wider way is of no more use. It need not be taken out of the running, though, where
    * the patches suffice to fill a strip the narrower way: then the wider way is never better. That keeps pricing quick.
    */
-  private findSpans(loose: boolean): Span[] {
+  private findSpans(): Span[] {
     const spans: Span[] = [];
     for (let kind = 0; kind < this.kindCount; kind++) {
       const narrowest = this.widthIn(this.levelCount - 1, kind);
-      const suffice = loose || (this.demand[kind] + 1) * narrowest > this.room;
+      const suffice = (this.demand[kind] + 1) * narrowest > this.room;
       let from = this.lowest[kind];
       while (from < this.levelCount) {
         const width = this.widthIn(from, kind);
