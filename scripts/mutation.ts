@@ -12,6 +12,7 @@ import { join, relative } from "node:path";
 import { parseArgs } from "node:util";
 import type { DryRun, Outcome, Trial } from "./mutation/messages";
 import { filesBelow, FOLDER, type Mutant, ROOT, loadedFiles, writeSandbox } from "./mutation/sandbox";
+import { TypeChecker } from "./mutation/types";
 import { type Kept, keyOf, survivorLines, survives, writeTable } from "./mutation/outcomes";
 
 const OUTCOMES = join(FOLDER, "outcomes.json");
@@ -87,12 +88,14 @@ class Judge {
     return new Judge(loaded, dryRun, worker);
   }
 
-  /** The fate of a mutant; `others` are the mutants of its file, whose tests are asked where it acts while modules load. */
+  /** The fate of a mutant at the tests; `others` are the mutants of its file, whose tests are asked where it acts while modules load. */
   async fate({ id }: Mutant, others: readonly Mutant[]): Promise<Outcome> {
     const reached = this.testsOf([id]);
     const outcome =
       reached.length > 0 ? await this.tried({ id, tests: reached }) : { id, fate: "not reached" as const };
-    if (outcome.fate === "killed" || outcome.fate === "timeout" || !this.atLoad.has(id)) return outcome;
+    if (outcome.fate === "killed" || outcome.fate === "timeout") return outcome;
+    // What other mutants left behind in the process may have hidden this one.
+    if (!this.atLoad.has(id)) return reached.length > 0 ? this.fresh({ id, tests: reached }) : outcome;
     const related = this.testsOf(others.map((other) => other.id));
     return this.fresh({ id, tests: related.length > 0 ? related : this.testsOf() });
   }
@@ -179,6 +182,7 @@ async function main(): Promise<void> {
     .map((path) => relative(ROOT, path));
   const mutants = await writeSandbox(files);
   const judge = await Judge.start(loadedFiles(files));
+  const types = new TypeChecker();
   for (const file of new Set(mutants.map((mutant) => mutant.file))) {
     const own = mutants.filter((mutant) => mutant.file === file);
     const drawn = new Set(sampleOf(own, Number(values.sample ?? own.length), Number(values.seed ?? 1)));
@@ -187,8 +191,9 @@ async function main(): Promise<void> {
     for (const mutant of own) {
       const before = known.get(keyOf(mutant));
       const again = values.left !== true || before?.fate === undefined || survives(before);
-      const { fate, by } = again && drawn.has(mutant) ? await judge.fate(mutant, own) : (before ?? {});
-      judged.push({ ...mutant, fate, by });
+      const outcome = again && drawn.has(mutant) ? await judge.fate(mutant, own) : before;
+      const fate = outcome !== undefined && survives(outcome) && types.refuses(mutant) ? "refused" : outcome?.fate;
+      judged.push({ ...mutant, fate, by: outcome?.by });
     }
     kept = [...kept.filter((mutant) => mutant.file !== file), ...judged];
     writeFileSync(OUTCOMES, JSON.stringify(kept, null, 1));

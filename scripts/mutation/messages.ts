@@ -1,7 +1,7 @@
 /** What the command and its worker say to each other, and where the tests of a mutant are found. */
 
-/** How it ended: a test failed, all passed, it never ended, or no test reaches it. */
-export type Fate = "killed" | "survived" | "timeout" | "not reached";
+/** How it ended: a test failed, all passed, it never ended, no test reaches it, or no test noticed it but the type checker does. */
+export type Fate = "killed" | "survived" | "timeout" | "not reached" | "refused";
 
 /** One test as it ran without any mutant. */
 export interface Ran {

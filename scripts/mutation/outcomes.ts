@@ -18,7 +18,7 @@ export function keyOf({ file, line, mutator, original, replacement }: Mutant): s
   return [file, line, mutator, original, replacement].join(" ");
 }
 
-export function survives({ fate }: Kept): boolean {
+export function survives({ fate }: Pick<Kept, "fate">): boolean {
   return fate === "survived" || fate === "not reached";
 }
 
@@ -35,14 +35,15 @@ export function writeTable(kept: readonly Kept[]): void {
     const of = (fate: Fate) => group.filter((mutant) => mutant.fate === fate).length;
     const tried = group.filter(({ fate }) => fate !== undefined).length;
     const dead = of("killed") + of("timeout");
-    const rate = tried === 0 ? "" : `${((100 * dead) / tried).toFixed(1)} %`;
-    return [group.length, tried, of("killed"), of("timeout"), of("survived"), of("not reached"), rate];
+    const built = tried - of("refused");
+    const rate = built === 0 ? "" : `${((100 * dead) / built).toFixed(1)} %`;
+    return [group.length, tried, of("refused"), of("killed"), of("timeout"), of("survived"), of("not reached"), rate];
   };
   const files = [...new Set(kept.map(({ file }) => file))].sort();
   const rows = files.map((file) => [file, ...count(kept.filter((mutant) => mutant.file === file))]);
   const table = [
-    ["file", "mutants", "tried", "killed", "endless", "survived", "not reached", "killed or endless"],
-    ["---", ...Array<string>(7).fill("---:")],
+    ["file", "mutants", "tried", "refused", "killed", "endless", "survived", "not reached", "killed or endless"],
+    ["---", ...Array<string>(8).fill("---:")],
     ...rows,
     ["**all**", ...count(kept)],
   ].map((cells) => `| ${cells.join(" | ")} |`);

@@ -6,6 +6,9 @@ export interface Mutant {
   readonly id: string;
   readonly file: string;
   readonly line: number;
+  /** Where in the text of the file it stands. */
+  readonly start: number;
+  readonly end: number;
   readonly mutator: string;
   readonly original: string;
   readonly replacement: string;
@@ -67,18 +70,25 @@ export async function writeSandbox(files: readonly string[]): Promise<Mutant[]> 
     );
     writeFileSync(join(SANDBOX, name), quick);
   }
-  const texts = new Map(sources.map(({ name, content }) => [name, content.split("\n")]));
-  return mutants.map(({ id, fileName, location: { start, end }, mutatorName, replacement }) => {
-    const lines = texts.get(fileName)!.slice(start.line, end.line + 1);
-    lines[lines.length - 1] = lines[lines.length - 1].slice(0, end.column);
-    lines[0] = lines[0].slice(start.column);
+  const texts = new Map(sources.map(({ name, content }) => [name, content]));
+  return mutants.map(({ id, fileName, location, mutatorName, replacement }) => {
+    const text = texts.get(fileName)!;
+    const [start, end] = [location.start, location.end].map(({ line, column }) => placeIn(text, line, column));
     return {
       id,
       file: relative("src/math", fileName),
-      line: start.line + 1,
+      line: location.start.line + 1,
+      start,
+      end,
       mutator: mutatorName,
-      original: lines.join("\n"),
+      original: text.slice(start, end),
       replacement,
     };
   });
+}
+
+/** The place of a line and column, both counted from 0. */
+function placeIn(text: string, line: number, column: number): number {
+  const before = text.split("\n").slice(0, line);
+  return before.reduce((sum, { length }) => sum + length + 1, column);
 }

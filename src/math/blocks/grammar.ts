@@ -54,14 +54,14 @@ const LARGEST = 100;
 /**
  * Reads a block from the texts of its cells.
  *
- * @param cells rows of texts, all of the same length; an empty text is an empty cell
+ * @param cells rows of texts; an empty text is an empty cell, and so is what a shorter row lacks
  * @param names the fabrics known so far, where several blocks share them
  * @throws Problem "bad input" naming the cell: "row 2, column 3: …"
  */
 export function readBlock(cells: readonly (readonly string[])[], names = new FabricNames()): Block {
   const [rows, columns] = [cells.length, Math.max(0, ...cells.map((row) => row.length))];
   if (rows > LARGEST || columns > LARGEST) {
-    throw new Problem("bad input", `the block is ${rows} × ${columns} cells; at most ${LARGEST} × ${LARGEST} are read`);
+    throw new Problem("bad input", `the block is ${columns} × ${rows} cells; at most ${LARGEST} × ${LARGEST} are read`);
   }
   const owners = new Owners(cells, rows, columns);
   const units = owners.patches().map((patch): PlacedUnit => {
@@ -121,7 +121,8 @@ class Owners {
     const column = at % this.columns;
     const rows = Math.max(...places.map((place) => place.row)) - row + 1;
     const columns = Math.max(...places.map((place) => place.column)) - column + 1;
-    if (places.length !== rows * columns || places.some((place) => place.column < column)) {
+    // No mark leads to the left of its patch or above it, so that as many cells as the rectangle has fill it.
+    if (places.length !== rows * columns) {
       throw problemAt({ row, column }, "the cells that belong to this patch make no rectangle");
     }
     return { row, column, rows, columns };
@@ -142,7 +143,10 @@ function readUnit(written: string, place: Place, names: FabricNames): Unit {
   const text = written.trim();
   const fabric = (name: string) => readFabric(name, place, names);
   const named = /^([a-z]+(?:\s+[a-z]+)?)\s*:(.*)$/i.exec(text);
-  if (named) return readNamedUnit(named[1].toLowerCase(), named[2].split(",").map(fabric), place);
+  if (named) {
+    const word = named[1].toLowerCase().replace(/\s+/g, " ");
+    return readNamedUnit(word, named[2].split(",").map(fabric), place);
+  }
   if (text.includes("+")) return readCorners(text, place, names);
   const seam = /^([^/\\]*)([/\\])([^/\\]*)$/.exec(text);
   if (!seam) return { kind: "plain", fabric: fabric(text) };
@@ -172,7 +176,7 @@ function readCorners(text: string, place: Place, names: FabricNames): Unit {
   const words = added.trim().split(/\s+/);
   const at: Corner[] = [];
   while (words.length > 1) {
-    const word = words.at(-1)?.toLowerCase();
+    const word = words[words.length - 1].toLowerCase();
     const found = word === "all" ? CORNERS : CORNERS.filter((corner) => corner === word);
     if (found.length === 0) break;
     at.push(...found);
