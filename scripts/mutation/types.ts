@@ -16,8 +16,8 @@ export class TypeChecker {
     const { options, fileNames } = ts.parseJsonConfigFileContent(config, ts.sys, ROOT);
     const mathematics = fileNames.filter((name) => name.includes("/src/math/"));
     this.service = ts.createLanguageService({
-      fileExists: ts.sys.fileExists,
-      readFile: ts.sys.readFile,
+      fileExists: (path) => ts.sys.fileExists(path),
+      readFile: (path) => ts.sys.readFile(path),
       // A name that a mutant leaves unused is no mistake of types.
       getCompilationSettings: () => ({ ...options, noUnusedLocals: false, noUnusedParameters: false }),
       getScriptFileNames: () => mathematics,

@@ -11,7 +11,7 @@ const UNIT_WORDS: ReadonlyMap<string, Unit> = new Map([
   ...words("m", "m meter meters metre metres"),
 ]);
 
-const NUMBER = String.raw`(\d+(?:\s+|\s*-\s*)\d+\/\d+|\d+\/\d+|\d+(?:\.\d*)?|\.\d+)`;
+const NUMBER = String.raw`(\d+(?: | ?- ?)\d+\/\d+|\d+\/\d+|\d+(?:\.\d*)?|\.\d+)`;
 const MEASURE = new RegExp(String.raw`^${NUMBER}\s*([a-z]+|["'])?\s*`);
 const LONGEST_TEXT = 60;
 
@@ -71,7 +71,7 @@ function readParts(text: string, written: string): Part[] {
 }
 
 function readNumber(text: string, written: string): number {
-  const fraction = /^(?:(\d+)(?:\s+|\s*-\s*))?(\d+)\/(\d+)$/.exec(text);
+  const fraction = /^(?:(\d+)[ -]+)?(\d+)\/(\d+)$/.exec(text);
   if (!fraction) return Number(text);
   const [, whole, over, under] = fraction as unknown as [string, string | undefined, string, string];
   if (Number(under) === 0) throw bad(`“${written}” divides by 0`);
@@ -86,7 +86,7 @@ function plain(written: string): string {
   return written
     .replace(/[¼-¾⅐-⅞↉]/g, (character) => ` ${character.normalize("NFKC").replace("⁄", "/")}`)
     .replace(/[⁰¹²³⁴-⁹]+/g, (raised) => ` ${raised.normalize("NFKC")}`)
-    .replace(/[₀-₉]+/g, (lowered) => lowered.normalize("NFKC"))
+    .replace(/[₀-₉]/g, (lowered) => lowered.normalize("NFKC"))
     .replace(/\s*[⁄∕]\s*/g, "/")
     .replace(/(\d)\s*\/\s*(\d)/g, "$1/$2")
     .replace(/[“”„″‟]|''|’’|′′/g, '"')
@@ -95,7 +95,7 @@ function plain(written: string): string {
     .replace(/[\s\u200b\ufeff]+/g, " ")
     .trim()
     .toLowerCase()
-    .replace(/(?<=\d\s?)(in|ft|yd|yds)\.$/, "$1");
+    .replace(/(?<=\d ?)(in|ft|yds?)\.(?= |$)/g, "$1");
 }
 
 /** What to say where a number is so large that the spreadsheet has most likely turned a fraction into a date. */

@@ -89,7 +89,7 @@ export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): P
       buyingStep: fits(mark, USUAL_STEP[system]),
     },
   );
-  const lengthOf = (strips: number) => inches(strips === 0 ? 0 : strips * mark + squaring);
+  const lengthOf = (strips: number) => inches(strips * mark + squaring);
   const found = {
     list,
     cuts,

@@ -28,6 +28,19 @@ const READ: [string, number][] = [
   ["2ft.", 24],
   ["1 yd 2 ft 3 in", 63],
   ["6'", 72],
+  ["3 ft. 6 in.", 42],
+  ["1 yds. 2", 38],
+  ["5/4", 1.25],
+  ["1 /2", 0.5],
+  ["1/ 2", 0.5],
+  ["2\u20101/2", 2.5],
+];
+
+/** The same on a metric sheet, in centimeters: only a bare number counts as centimeters, and only where it stands alone. */
+const READ_METRIC: [string, number][] = [
+  ["3' 6", 106.68],
+  ["5”", 12.7],
+  ["5''", 12.7],
 ];
 
 /** What is refused, and a part of the sentence. */
@@ -37,6 +50,7 @@ const REFUSED: [unknown, string][] = [
   ["2 by 3", "two sizes"],
   ["2  x  3", "two sizes"],
   ["2x.5", "two sizes"],
+  ["2x3", "two sizes"],
   ["- 2", "negative"],
   ["2 4/4", "a fraction of 1 or more"],
   ["3 in 2 ft", "cannot read a length"],
@@ -69,6 +83,13 @@ export const length: Case[] = [
     source: "derived",
     note: "the number as written",
     ...(text === "2 1/2" ? { example: "A mixed number" } : {}),
+  })),
+  ...READ_METRIC.map(([text, centimeters]): Case => ({
+    call: "LENGTH",
+    cells: [text, "cm"],
+    gives: centimeters,
+    source: "derived",
+    note: "inches × 2.54",
   })),
   ...REFUSED.map(([cell, says]): Case => ({
     call: "LENGTH",

@@ -226,6 +226,22 @@ export const quilts: Case[] = [
   },
   {
     call: "SIZETABLE",
+    cells: [[["plain"]], BLOCKS, 9, [[1, "slate", "rust"]], null, null, [["runner", 59, 9]]],
+    gives: [
+      ["", "runner"],
+      ["blocks across", 6],
+      ["blocks down", 1],
+      ["width", 59],
+      ["length", 9],
+      ["sand", null],
+      ["slate", null],
+      ["rust", 0],
+    ],
+    source: "derived",
+    note: "a single row of blocks has sashes between them and no cornerstones",
+  },
+  {
+    call: "SIZETABLE",
     cells: [[["plain"]], BLOCKS, 9, null, null, [[10, "rust"]], [["runner", 54, 18]]],
     fails: "#VALUE!",
     says: "the borders alone are larger than the size “runner”",

@@ -35,6 +35,15 @@ describe("fractionText", () => {
 });
 
 describe("parseLength", () => {
+  test("refuses nothing at all, too long a text, and a bare number before a part with a unit", () => {
+    for (const text of ["", "  ", "2.5".padStart(61, "0")]) {
+      expect(() => parseLength(text, "in")).toThrow("cannot read a length");
+    }
+    expect(parseLength("2.5".padStart(60, "0"), "in")).toBe(2.5);
+    expect(() => parseLength("1 9 in", "yd")).toThrow("cannot read a length in “1 9 in”");
+    expect(parseLength("1 yd 9 in", "yd")).toBe(45);
+  });
+
   test("reads the same mixed number however it is written", () => {
     fc.assert(
       fc.property(

@@ -64,6 +64,20 @@ describe("quiltPieces", () => {
     expect(quiltPieces(none)).toEqual(quiltPieces(QUILT));
   });
 
+  test("a single row has no cornerstones: nothing of their fabric is listed or bought", () => {
+    const row: Quilt = { ...BORDERED, layout: [[PLAIN, PLAIN]], borders: [] };
+    expect(quiltPieces(row).map(({ fabric, count }) => [fabric, count])).toEqual([
+      ["sand", 2],
+      ["slate", 1],
+    ]);
+    const [one, two] = sizedQuilts(row, [
+      { name: "one", width: inches(12), length: inches(12) },
+      { name: "two", width: inches(26), length: inches(26) },
+    ]);
+    expect(one.lengths).toEqual([12.5, 0, 0]);
+    expect(two.lengths).toEqual([25, 5, 2.5]);
+  });
+
   test("cuts every border with its own seam: sides first, then top and bottom over their ends", () => {
     const onlyBorders: Quilt = { ...QUILT, borders: [{ width: inches(3), fabric: "moss" }] };
     expect(cutFor(onlyBorders, USES.border)).toEqual([

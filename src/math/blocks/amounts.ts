@@ -16,7 +16,7 @@ export function fabricPlans(patches: readonly CutPatches[], options: PlanOptions
 
 /** The cut plan of one fabric of a list. */
 export function fabricPlan(patches: readonly CutPatches[], fabric: string, options: PlanOptions = {}): Plan {
-  const own = patches.filter((patch) => patch.fabric === fabric && patch.count > 0);
+  const own = patches.filter((patch) => patch.fabric === fabric);
   return plan(
     own.map(({ use, width, height, count, grain }) => ({ label: use, width, height, count, grain })),
     options,

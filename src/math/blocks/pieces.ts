@@ -89,6 +89,7 @@ export class CuttingList {
 
   /** Adds patches that are sewn as cut, by their finished size. */
   addPlain(fabric: string, width: Inches, height: Inches, count: number, use?: Use): void {
+    if (count === 0) return;
     const grain = use === USES.border ? "join" : "any";
     const [long, short] = [Math.max(width, height), Math.min(width, height)].map((side) =>
       cutSquare(inches(side), this.seam),

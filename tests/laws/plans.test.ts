@@ -1,0 +1,149 @@
+/** Cut plans in the maker's measures: which ruler marks hold a list, and what is refused before any planning. */
+import { type Bundle, bundleSpare } from "../../src/math/bundles";
+import { boltPlan, planInPanels } from "../../src/math/panels";
+import { coarsestMark, type Grain, type ListedPatch, plan, planSpare } from "../../src/math/plans";
+import { Problem } from "../../src/math/problem";
+import { type Inches, inches, type System, toInches } from "../../src/math/units";
+import { withWorking } from "../../src/math/working";
+
+function patch(width: number, height: number, count = 1, grain: Grain = "upright"): ListedPatch {
+  return { label: "sand", width: inches(width), height: inches(height), count, grain };
+}
+
+function refusal(run: () => unknown, system: System = "in"): string {
+  try {
+    run();
+  } catch (thrown) {
+    if (thrown instanceof Problem) return thrown.sentence(system);
+    throw thrown;
+  }
+  return "accepted";
+}
+
+const centimeters = (value: number) => toInches(value, "cm");
+
+describe("coarsestMark", () => {
+  test.each<[string, System, ListedPatch[], number]>([
+    ["eighths", "in", [patch(2.5, 4.125)], 1 / 8],
+    ["a width in sixteenths", "in", [patch(2.5, 4), patch(2 + 1 / 16, 4)], 1 / 16],
+    ["a height in sixteenths", "in", [patch(2.5, 4), patch(2.5, 3 + 15 / 16)], 1 / 16],
+    ["sixteenths only", "in", [patch(3 / 16, 5 / 16)], 1 / 16],
+    ["what no ruler shows", "in", [patch(2.9, 2.9)], 1 / 16],
+    ["nothing", "in", [], 1 / 8],
+    ["millimeters", "cm", [patch(centimeters(6.3), centimeters(6.3))], 0.1 / 2.54],
+    ["parts of a millimeter", "cm", [patch(centimeters(6.35), centimeters(6))], 0.1 / 2.54],
+  ])("%s", (_what, system, list, mark) => {
+    expect(coarsestMark(list, system)).toBeCloseTo(mark, 12);
+  });
+});
+
+describe("plan", () => {
+  test("a height in sixteenths takes no more than it is; one between two marks takes the next", () => {
+    expect(plan([patch(40, 2 + 1 / 16, 16)]).length).toBe(33);
+    expect(plan([patch(40, 2.05, 16)]).length).toBe(33);
+    expect(plan([patch(40, 2.125, 16)]).length).toBe(34);
+  });
+
+  test("a width in sixteenths that goes into the fabric to a hair's breadth goes into it", () => {
+    expect(plan([patch(2 + 5 / 16, 2, 18)], { fabricWidth: inches(18 * (2 + 5 / 16)) }).cuts.stripCount).toBe(1);
+    expect(plan([patch(2 + 5 / 16, 2, 18)], { fabricWidth: inches(18 * (2 + 5 / 16) - 1 / 16) }).cuts.stripCount).toBe(
+      2,
+    );
+  });
+
+  test("squaring is lost once, and rows that ask for nothing take nothing", () => {
+    const squaring = inches(1);
+    const list = [patch(40, 2, 3), patch(40, 5, 0)];
+    expect(plan(list, { squaring })).toMatchObject({ length: 7, leastLength: 7 });
+    expect(refusal(() => plan([patch(40, 2, 0)], { squaring }))).toBe("the list counts no patches");
+  });
+
+  test("a border longer than the fabric is wide keeps its height along the selvage, or lies along it", () => {
+    expect(plan([patch(50, 2, 1, "join")]).length).toBe(4);
+    expect(plan([patch(50, 2, 20, "along")]).length).toBe(50);
+  });
+
+  test("refuses in the maker's units, and lengths as they were written", () => {
+    const wide = (system: System) => plan([patch(centimeters(127), centimeters(5))], { system });
+    expect(refusal(() => wide("in"))).toContain("50 in");
+    expect(refusal(() => wide("cm"), "cm")).toContain("127 cm");
+    expect(refusal(() => plan([patch(2, 2)], { fabricWidth: inches(150) }))).toBe("accepted");
+    const sentence = (system: System) =>
+      refusal(() => plan([patch(2, 2)], { fabricWidth: inches(150.125), system }), system);
+    expect(sentence("in")).toBe("width is more than 150 in; no quilting fabric is that wide");
+    expect(sentence("cm")).toBe("width is more than 381 cm; no quilting fabric is that wide");
+    expect(refusal(() => plan([patch(2, 2)], { squaring: inches(-1) }))).toBe("squaring must be 0 or more");
+    expect(refusal(() => planSpare(plan([patch(2, 2)]), inches(-1)))).toBe("amount must be 0 or more");
+  });
+});
+
+describe("planInPanels", () => {
+  test("trims patches from higher strips unless told not to", () => {
+    // 12 × 6 beside 8 × 5, and 11 × 4 beside 9 × 4, fill a panel of 20 × 10 but for what is trimmed.
+    const list = [patch(12, 6), patch(8, 5), patch(11, 4), patch(9, 4)];
+    const panels = (options?: { trimming: boolean }) =>
+      planInPanels(list, inches(20), inches(10), options).cuts.panelCount;
+    expect([panels(), panels({ trimming: true }), panels({ trimming: false })]).toEqual([1, 1, 2]);
+  });
+
+  test("refuses lengths that only fabric from the bolt has, naming the row", () => {
+    const sentence = (grain: Grain) =>
+      refusal(() => planInPanels([patch(2, 2), patch(60, 2, 1, grain)], inches(22), inches(18)));
+    expect(sentence("along")).toBe("row 2: “along” is for lengths of fabric, not for panels");
+    expect(sentence("join")).toBe("row 2: “join” is for lengths of fabric, not for panels");
+  });
+});
+
+describe("boltPlan", () => {
+  test("tells in yards what is left over, and counts in sixteenths unless told otherwise", () => {
+    const cut = { label: "kit", length: inches(40 + 1 / 16), count: 3 };
+    const bolt = { label: "bolt", length: inches(144 + 3 / 16), count: 1 };
+    const { answer, steps } = withWorking(() => boltPlan([cut], [bolt]));
+    expect(answer.mark).toBe(1 / 16);
+    expect(steps).toEqual(["1 bolts, 2/3 yd left over"]);
+  });
+});
+
+describe("bundleSpare", () => {
+  const spare = (list: [patch: Inches, count: number][], bundle: Partial<Bundle> = {}) =>
+    bundleSpare(
+      list.map(([length, count]) => ({ patch: length, height: inches(2), count })),
+      { strips: 40, stripWidth: inches(2.5), ...bundle },
+    );
+
+  test("patches in centimeters that fill a strip to a hair's breadth fill it", () => {
+    const width = centimeters(33.3);
+    expect(spare([[centimeters(3.33), 100]], { width })).toBe(30);
+    // An inch lies on the marks of both rulers.
+    expect(
+      spare(
+        [
+          [centimeters(3.33), 100],
+          [inches(1), 1],
+        ],
+        { width },
+      ),
+    ).toBe(29);
+  });
+
+  test("strips are as long as fabric is wide, at most", () => {
+    const two: [Inches, number][] = [[inches(75), 80]];
+    expect(spare(two, { width: inches(150) })).toBe(0);
+    expect(refusal(() => spare(two, { width: inches(150.01) }))).toBe(
+      "width is more than 150 in; no strip is that long",
+    );
+  });
+
+  test("up to 40 sizes and 5000 patches are planned at once; rows that ask for nothing do not count", () => {
+    const sizes = (rows: number, count = 1) =>
+      Array.from({ length: rows }, (_, row): [Inches, number] => [inches(1 + row / 8), count]);
+    expect(spare([...sizes(40), [inches(9), 0]], { strips: 200 })).toBeLessThan(200);
+    expect(refusal(() => spare(sizes(41)))).toBe(
+      "the list has 41 patches in 41 rows; at most 5000 in 40 rows are planned at once",
+    );
+    expect(spare([[inches(1), 5000]], { width: inches(100), strips: 50 })).toBe(0);
+    expect(refusal(() => spare([[inches(1), 5001]]))).toBe(
+      "the list has 5001 patches in 1 rows; at most 5000 in 40 rows are planned at once",
+    );
+  });
+});
