@@ -169,7 +169,6 @@ export function cutGeese(
  * @throws Problem "bad input" where a length is out of range
  */
 export function cutSquareInSquare(finished: Inches, seam = USUAL.seam, mark = USUAL.mark): PatchToCut[] {
-  requireSizes({ "finished size": finished }, seam, mark);
   const center = (finished / Math.SQRT2) as Inches;
   const leg = (finished / 2) as Inches;
   step((show) => `the center square finishes ${show.length(finished)} ÷ √2 = ${show.length(center)}`);

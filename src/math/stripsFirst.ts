@@ -48,7 +48,7 @@ export function stripsFirst(
     const along = lengthOnStrip(patch, stripWidth);
     const marks = along === undefined ? Infinity : covers(mark, along);
     let fromStrips = 0;
-    if (marks <= strip && patch.count > 0) {
+    if (marks <= strip) {
       // Whole strips that are left yield so many; all that is left of all strips, were it in one piece, no more than so many.
       const least = fits(marks, strip) * (strips - stripsUsed);
       const room = taken.reduce((left, { width, count }) => left - width * count, strips * strip);

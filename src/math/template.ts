@@ -118,10 +118,7 @@ function meetingSides(sides: readonly Side[]): [number, number] | undefined {
 
 /** Whether a side runs back on the one before it. */
 function foldsBack(before: Side, after: Side): boolean {
-  return (
-    dot(before.along, after.along) < 0 &&
-    (distanceFrom(before, after.to) === 0 || distanceFrom(after, before.from) === 0)
-  );
+  return dot(before.along, after.along) < 0 && distanceFrom(before, after.to) === 0;
 }
 
 /**

@@ -149,7 +149,7 @@ function* places(list: readonly TubeUnits[], tube: Tube): Generator<Place> {
     for (let unit = 0; unit < count; unit += 1) {
       const opposite = nextTo(shape, lastOpposite, last, tube);
       const beside = nextTo(shape, last, lastOpposite, tube);
-      const turns: boolean = last !== undefined && atMost(opposite, beside);
+      const turns = atMost(opposite, beside);
       const place: Place = {
         ...shape,
         lower: last === undefined || last.lower !== turns,

@@ -110,13 +110,14 @@ function lays(width: Inches, height: Inches, fabricWidth: Inches, grain: Grain =
   const upright = { across: width, along: height };
   const ways = grain === "upright" ? [upright] : [upright, { across: height, along: width }];
   const fitting = ways.filter((way) => atMost(way.across, fabricWidth));
-  if (fitting.length === 0) throw tooWide(width, height, fabricWidth, grain);
+  if (fitting.length === 0) throw tooWide(width, height, fabricWidth);
   return fitting.map((way) => ({ ...way, perRow: fits(way.across, fabricWidth) }));
 }
 
 /** The refusal of a patch that is wider than the fabric, with the ways out. */
-function tooWide(width: Inches, height: Inches, fabricWidth: Inches, grain: Grain): Problem {
-  const turnable = grain === "upright" && atMost(height, fabricWidth);
+function tooWide(width: Inches, height: Inches, fabricWidth: Inches): Problem {
+  // Only a patch that must stay upright is refused although its height goes across the fabric.
+  const turnable = atMost(height, fabricWidth);
   return new Problem("no answer", (show) =>
     turnable
       ? `patch is ${show.length(width)} wide and to stay upright, wider than the ${show.length(fabricWidth)} of usable ` +

@@ -46,6 +46,36 @@ export const batting: Case[] = [
   },
   {
     call: "BATTINGPACK",
+    cells: [36, 52],
+    gives: [["crib", 45, 60, ""]],
+    source: "common practice",
+    note: "44 × 60 with 4 in all round",
+  },
+  {
+    call: "BATTINGPACK",
+    cells: [80, 98],
+    gives: [["queen", 90, 108, ""]],
+    source: "common practice",
+    note: "88 × 106; the pack for a full bed is 96 long",
+  },
+  {
+    call: "BATTINGPACK",
+    cells: [
+      160,
+      160,
+      0,
+      null,
+      [
+        ["large", 90, 108],
+        ["small", 45, 60],
+      ],
+    ],
+    fails: "#N/A",
+    says: "no pack covers 160 in × 160 in; the largest is large, 90 in × 108 in",
+    source: "derived",
+  },
+  {
+    call: "BATTINGPACK",
     cells: [64, 82],
     gives: [["twin", 72, 90, ""]],
     source: "derived",

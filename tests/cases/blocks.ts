@@ -261,6 +261,19 @@ export const blocks: Case[] = [
   },
   {
     call: "BLOCKCHECK",
+    cells: [
+      [
+        ["sand", "<", "slate"],
+        ["^", "<", ""],
+      ],
+      10,
+    ],
+    gives: "3 × 2 cells of 3.3333 in; 1 empty; on no ruler mark: 7.1667 in, 3.8333 in; fabrics: sand, slate",
+    source: "derived",
+    note: "a patch of four cells: 2 × 10 ÷ 3 + ½; 10 ÷ 3 + ½",
+  },
+  {
+    call: "BLOCKCHECK",
     cells: [NINE_PATCH, 24, null, "cm"],
     gives: "3 × 3 cells of 8 cm; all patches on ruler marks; fabrics: sand, slate",
     source: "derived",

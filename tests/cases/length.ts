@@ -345,6 +345,7 @@ export const length: Case[] = [
     note: "216 / 0.9; to buy 6 3/4 yd, where 216 × 1.1 would suggest 6 5/8",
     example: "Flannel",
   },
+  { call: "BEFOREWASHING", cells: [90, 1], fails: "#VALUE!", says: "write a percentage such as 5%", source: "derived" },
   { call: "BEFOREWASHING", cells: [90, 0], gives: 90, source: "derived", note: "washed before it is cut" },
   { call: "BEFOREWASHING", cells: [228, "5%", "cm"], gives: 240, source: "derived", note: "228 / 0.95" },
   { call: "BEFOREWASHING", cells: [90, 5], fails: "#VALUE!", says: "write a percentage", source: "derived" },

@@ -65,6 +65,14 @@ export const settings: Case[] = [
   },
   {
     call: "TOPSIZE",
+    cells: [1, 1, 12, 2, "none", "on point"],
+    gives: [[16.9706, 16.9706]],
+    within: 5e-5,
+    source: "derived",
+    note: "a block on point by itself has no sashing: √2 × 12",
+  },
+  {
+    call: "TOPSIZE",
     cells: [4, 5, 10, 2, "sashed", "on point"],
     gives: [[67.8823, 84.8528]],
     within: 5e-5,

@@ -75,6 +75,13 @@ export const strips: Case[] = [
   { call: "STRIPFABRIC", cells: [9, 3.5], gives: 0.875, source: "derived", note: "31½ in exactly" },
   { call: "STRIPFABRIC", cells: [9, 3.5, null, 1], gives: 1, source: "derived", note: "32½ in with 1 in to square up" },
   { call: "STRIPFABRIC", cells: [0, 3.5], gives: 0, source: "derived", note: "no strips, no fabric" },
+  {
+    call: "STRIPFABRIC",
+    cells: [0, 3.5, null, 1],
+    gives: 0,
+    source: "derived",
+    note: "where nothing is cut, nothing is squared",
+  },
   { call: "STRIPFABRIC", cells: [null, 3.5], gives: "", source: "derived", note: "an empty count stays empty" },
   {
     call: "STRIPFABRIC",
@@ -129,7 +136,7 @@ export const strips: Case[] = [
     call: "STRIPTRIANGLES",
     cells: [7, 45],
     fails: "#N/A",
-    says: "the base of the triangle is 45 in, wider than the 42 in",
+    says: "the base of the triangle is 45 in, wider than the 42 in of usable fabric; cut the strip along the length",
     source: "derived",
   },
   { call: "STRIPTRIANGLES", cells: [7, 0], fails: "#VALUE!", says: "base must be more than 0", source: "derived" },

@@ -10,11 +10,18 @@ function notched(left: number, right: number): number[][] {
   return corners(`0 0, 6 0, 6 6, ${right} 6, ${right} 2, ${left} 2, ${left} 6, 0 6`);
 }
 
+/** A room of 4 in inside a square of 10 in, with a door through the upper wall: narrow, but no side of it is short. */
+function room(door: number): number[][] {
+  const [left, right] = [5 - door / 2, 5 + door / 2];
+  return corners(`0 0, 10 0, 10 10, ${right} 10, ${right} 7, 7 7, 7 3, 3 3, 3 7, ${left} 7, ${left} 10, 0 10`);
+}
+
 /** What is refused, and a part of the sentence. */
 const REFUSED: [unknown, string][] = [
   [corners("0 0, 4 4, 4 0, 0 4"), "side 1–2 and side 3–4 cross or touch"],
   [corners("0 0, 4 0, 4 4, 2 0, 0 4"), "side 1–2 and side 4–5 cross or touch"],
   [corners("2 0, 0 4, 0 0, 4 0, 4 4"), "side 1–2 and side 3–4 cross or touch"],
+  [corners("0 0, 0 5, 4 5, 5 -1, 6 5, 10 5, 10 0"), "side 3–4 and side 7–1 cross or touch"],
   [corners("0 0, 4 0, 2 0, 2 3"), "side 1–2 and side 2–3 cross or touch"],
   [corners("0 0, 4 0"), "3 or more, not 2"],
   [corners("0 0, 4 0, 4 0, 0 3"), "corners 2 and 3 are the same point; leave one out"],
@@ -65,6 +72,30 @@ export const templates: Case[] = [
     fails: "#N/A",
     says: "a seam of 1/4 in does not fit into the notch",
     source: "derived",
+  },
+  {
+    call: "CUTTEMPLATE",
+    cells: [[...notched(2.8, 3.2).slice(4), ...notched(2.8, 3.2).slice(0, 4)]],
+    fails: "#N/A",
+    says: "does not fit into the notch at side 1–2; make the notch wider, or split the shape into pieces",
+    source: "derived",
+  },
+  {
+    call: "CUTTEMPLATE",
+    cells: [room(0.4)],
+    fails: "#N/A",
+    says: "a seam of 1/4 in does not fit into the notch",
+    source: "derived",
+  },
+  {
+    call: "CUTTEMPLATE",
+    cells: [room(1)],
+    gives: corners(
+      "-0.25 -0.25, 10.25 -0.25, 10.25 10.25, 5.25 10.25, 5.25 6.75, 6.75 6.75, 6.75 3.25, 3.25 3.25, 3.25 6.75, " +
+        "4.75 6.75, 4.75 10.25, -0.25 10.25",
+    ),
+    source: "derived",
+    note: "every side moves outward by 1/4: a door 1 in wide is cut 1/2 in wide",
   },
   { call: "CUTTEMPLATE", cells: [notched(2.8, 3.2), 0], gives: notched(2.8, 3.2), source: "derived", note: "no seam" },
   {

@@ -42,6 +42,7 @@ export const thread: Case[] = [
   { call: "SEAMLENGTH", cells: [3, 2, 2], gives: 16.5, source: "derived", note: "2 × 2 × 2½ + 1 × 6½" },
   { call: "SEAMLENGTH", cells: [1, 1, 12], gives: 0, source: "derived", note: "one patch has no seam" },
   { call: "SEAMLENGTH", cells: [0, 5, 12], gives: 0, source: "derived", note: "no patches" },
+  { call: "SEAMLENGTH", cells: [5, 0, 12], gives: 0, source: "derived", note: "no rows" },
   { call: "SEAMLENGTH", cells: ["", 5, 12], gives: "", source: "derived", note: "a row not filled in yet" },
   {
     call: "SEAMLENGTH",

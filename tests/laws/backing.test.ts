@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { type BackingWay, backingWays, bestBacking } from "../../src/math/backing";
 import { atMost, TOLERANCE } from "../../src/math/rounding";
 import { inches } from "../../src/math/units";
+import { withWorking } from "../../src/math/working";
 import { lengths } from "./arbitraries";
 
 const fabricWidth = fc.oneof(lengths(30, 60), lengths(100, 120));
@@ -20,6 +21,14 @@ function laidOut(covered: number, cut: number, width: number, seam: number, repe
 }
 
 describe("backingWays", () => {
+  test("tells of whole repeats only where the print has one and panels are joined", () => {
+    const told = (width: number, repeat?: number) =>
+      withWorking(() => backingWays(inches(width), inches(70), repeat === undefined ? {} : { repeat: inches(repeat) }))
+        .steps.join("\n")
+        .includes("whole repeats of");
+    expect([told(70), told(70, 0), told(70, 24), told(30, 24)]).toEqual([false, false, true, true]);
+  });
+
   const options = fc.record({
     fabricWidth,
     margin: lengths(0, 8),

@@ -13,7 +13,7 @@ import {
 } from "../../src/math/borders";
 import { Problem } from "../../src/math/problem";
 import { atMost, TOLERANCE } from "../../src/math/rounding";
-import { inches } from "../../src/math/units";
+import { type Inches, inches } from "../../src/math/units";
 import { lengths, seams } from "./arbitraries";
 
 const sides = lengths(10, 110);
@@ -188,6 +188,13 @@ describe("borderFit", () => {
     );
   });
 
+  test("a side that misses whole units by a mark is eased, by more is not; no side goes without a unit", () => {
+    const fitted = (side: number) => borderFit(inches(side), inches(48), inches(6), { mark: inches(1 / 8) }).across;
+    expect(fitted(48 - 1 / 8)).toMatchObject({ units: 8, eased: 1 / 8, spacer: 0 });
+    expect(fitted(48 - 3 / 16)).toMatchObject({ units: 8, eased: 0, spacer: 3 / 32 });
+    expect(fitted(1 / 16)).toMatchObject({ units: 1, eased: 0 });
+  });
+
   test("a spacer at a mark is told from one between marks", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 400 }), (eighths) => {
@@ -199,6 +206,12 @@ describe("borderFit", () => {
 });
 
 describe("borderMeasured", () => {
+  test("half an inch of difference passes, more does not", () => {
+    const outOfSquare = (most: number) =>
+      borderMeasured([60, 60.25, most].map(inches) as [Inches, Inches, Inches]).outOfSquare;
+    expect([60.5, 60.5625, 61].map(outOfSquare)).toEqual([false, true, true]);
+  });
+
   test("lies between the measurements, whatever their order", () => {
     fc.assert(
       fc.property(sides, sides, sides, (first, second, third) => {

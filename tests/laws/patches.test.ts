@@ -127,6 +127,14 @@ describe("cutGeese", () => {
     );
   });
 
+  test("what is trimmed after sewing is rounded up to the usual mark, what is sewn as cut is not", () => {
+    const sizes = (method?: (typeof GEESE_METHODS)[number]) => cutGeese(inches(4.2), method).map(({ width }) => width);
+    expect(sizes().slice(0, 2)).toEqual([5.5, 3]);
+    expect(sizes("four at once")).toEqual(sizes());
+    expect(sizes("triangles").slice(0, 2)).toEqual([5.5, 3]);
+    expect(sizes("corners").slice(0, 2)).toEqual([4.7, 2.6]);
+  });
+
   test("sewn across the corners: what is cut away, with the corner that stays, was the square", () => {
     fc.assert(
       fc.property(lengths(1, 20), seams, (width, seam) => {

@@ -279,6 +279,54 @@ test.each<[name: string, what: string, run: () => unknown]>([
   expect(sentenceOf(run)).toMatch(new RegExp(`^bad input: ${what} is \\d+; more than a million is not counted here$`));
 });
 
+test.each<[name: string, sentence: string, run: () => unknown]>([
+  ["fabricTotals", "a fabric has no name", () => fabricTotals([{ fabric: "  ", amount: six }])],
+  [
+    "beforeWashing",
+    "shrinkage 1: write a percentage such as 5%, or a part of 1 such as 0.05",
+    () => beforeWashing(hundred, 1),
+  ],
+  ["cutDiamond", "angle must be from 1 to 179 degrees, not 0.5", () => cutDiamond(six, 0.5)],
+  ["cutDiamond", "angle must be from 1 to 179 degrees, not 179.5", () => cutDiamond(six, 179.5)],
+  ["cutDiamond", "angle must be from 1 to 179 degrees, not NaN", () => cutDiamond(six, NaN)],
+  [
+    "cutTemplate",
+    "corners: at most 200 can be used, not 201",
+    () => cutTemplate(Array.from({ length: 201 }, () => triangle[0])),
+  ],
+  [
+    "tubeLength",
+    "the list has 10001 units; at most 10000 are laid out at once",
+    () => tubeLength([{ trim: two, count: 10_001 }], { stripWidth: three }),
+  ],
+  [
+    "topSize",
+    'blocks on point in a single row touch only at their corners, so no sashing lies between; try edge "sashed"',
+    () => topSize(1, 3, six, { sashing: one, setting: "on point" }),
+  ],
+  [
+    "sewnTogether",
+    "patch 2 is 1/4 in; two seams of 1/4 in leave nothing of it",
+    () => sewnTogether("patch", [one, inches(1 / 4)], inches(1 / 4)),
+  ],
+])("%s refuses: %s", (_name, sentence, run) => {
+  expect(sentenceOf(run)).toBe(`bad input: ${sentence}`);
+});
+
+test.each<[name: string, run: () => unknown]>([
+  ["cutDiamond, 1 degree", () => cutDiamond(six, 1)],
+  ["cutDiamond, 179 degrees", () => cutDiamond(six, 179)],
+  ["tubeLength, 10,000 units", () => tubeLength([{ trim: two, count: 10_000 }], { stripWidth: three })],
+  ["sewnTogether, one narrow strip", () => sewnTogether("strip", [inches(1 / 4)], inches(1 / 4))],
+])("accepts %s", (_name, run) => {
+  expect(sentenceOf(run)).toBe("accepted");
+});
+
+test("a pack without a name is told by its size", () => {
+  const packs = [{ name: "", width: six, length: ten }];
+  expect(sentenceOf(() => battingPack(forty, forty, none, packs))).toContain("; the largest is 6 in × 10 in: join two");
+});
+
 test("a count of exactly a million is counted", () => {
   expect(stripsFrom(inches(1e6), one)).toBe(1_000_000);
 });

@@ -75,6 +75,15 @@ function placesOnGrid(across: number, down: number, options: SettingOptions): Ma
 }
 
 describe("topPieces", () => {
+  test("blocks stand straight, without sashing at the edge, unless told otherwise", () => {
+    const usual = { setting: "straight", edge: "none" } as const;
+    for (const sashing of [0, 2].map(inches)) {
+      expect(topPieces(3, 4, inches(12), { sashing })).toEqual(topPieces(3, 4, inches(12), { sashing, ...usual }));
+    }
+    const names = topPieces(3, 4, inches(12), { sashing: inches(2) }).map(({ piece }) => piece);
+    expect(names).toEqual(["block", "vertical sash", "horizontal sash", "cornerstone"]);
+  });
+
   test("counts what a drawing of the top on a grid shows", () => {
     fc.assert(
       fc.property(counts, counts, blocks, settings, (across, down, block, options) => {

@@ -3,6 +3,7 @@ import { cutGeese, cutHalfSquare, cutQuarterSquare, cutSquare, cutSquareInSquare
 import { cutCheck, type CutShape, finishedSize, UNIT_WAYS, unitMade, type UnitWay } from "../../src/math/sewn";
 import { cutDiamond, cutHexagon, cutTriangle } from "../../src/math/shapes";
 import { type Inches, inches } from "../../src/math/units";
+import { withWorking } from "../../src/math/working";
 import { lengths, seams } from "./arbitraries";
 
 const EXACT = inches(0);
@@ -79,6 +80,11 @@ describe("unitMade", () => {
 });
 
 describe("cutCheck", () => {
+  test("what comes out just as large as it is trimmed is not too small", () => {
+    const { answer, steps } = withWorking(() => cutCheck(inches(4), inches(2), "half square eight", EXACT));
+    expect([answer, steps.at(-1)]).toEqual([0, "0 in to spare over 2 in"]);
+  });
+
   test("is 0 at the unit's own size, and moves with the cut and against the trim", () => {
     const hows = fc.constantFrom<UnitWay>(...UNIT_WAYS);
     fc.assert(

@@ -312,6 +312,22 @@ export const told: Told[] = [
   },
   {
     call: "PATCHFABRIC",
+    cells: [42, 2, 3, 42, null, null, 1],
+    steps: [
+      "42 in ÷ 2 in, rounded down: 21 side by side",
+      "42 ÷ 21, rounded up: 2 × 3 in = 6 in",
+      "and 1 in to square the end",
+      "7 in of fabric; in steps of 1/8 yd buy 1/4 yd",
+      "spare: 2 in",
+    ],
+  },
+  {
+    call: "PIECESFROM",
+    cells: ["6 in", 2, 3, 42],
+    steps: ["42 in ÷ 2 in, rounded down: 21 side by side", "6 in ÷ 3 in, rounded down: 2 rows, 42 patches"],
+  },
+  {
+    call: "PATCHFABRIC",
     cells: [2, 30, 60, 42],
     steps: [
       "60 in is longer than the fabric is wide: cut along the length, or join strips",

@@ -64,6 +64,20 @@ describe("tubeLayout", () => {
     );
   });
 
+  test("two straight cuts meet in a right angle; clipped, two corners as long as a seam are missing", () => {
+    fc.assert(
+      fc.property(singles, ({ tube, trim }) => {
+        const reach = trim / Math.SQRT2 + tube.seam;
+        const [clipped, unclipped] = EARS.map((ears) => {
+          const [{ outline }] = tubeLayout([{ trim, count: 1 }], { ...tube, ears });
+          return Math.abs(areaD(outline.map(([x, y]) => ({ x, y }))));
+        });
+        expect(unclipped).toBeCloseTo(reach ** 2, 9);
+        expect(clipped).toBeCloseTo(reach ** 2 - 2 * tube.seam ** 2, 9);
+      }),
+    );
+  });
+
   test("counts every unit of the list, the largest first", () => {
     fc.assert(
       fc.property(lists, ({ tube, list }) => {

@@ -1,7 +1,8 @@
 /** The working of every check value: plain sentences whose arithmetic holds, and which come to the answer in the cell. */
 import { worksheetFunctions } from "../../functions";
 import { decimalText, fractionText } from "../../src/math/show";
-import { withWorking } from "../../src/math/working";
+import { Problem } from "../../src/math/problem";
+import { assume, step, tellIn, withWorking } from "../../src/math/working";
 import type { Case } from "../cases";
 import { cases } from "../cases/index";
 import { claimsOf, holds } from "./arithmetic";
@@ -59,6 +60,38 @@ test.each(told)("$call tells it word for word: $cells", ({ call, cells, steps, a
   expect(working.steps).toEqual(steps);
   const special = working.assumptions.filter((line) => !/, as usual where none (is|are) given$/.test(line));
   expect(special).toEqual(assumptions);
+});
+
+test("a computation inside another has a working of its own, and the outer one goes on after it", () => {
+  let inner: string[] = [];
+  const outer = withWorking(() => {
+    step(() => "before");
+    inner = withWorking(() => {
+      tellIn("cm");
+      step((show) => show.length(1));
+      assume(() => "taken for granted");
+    }).steps;
+    step((show) => `after ${show.length(1)}`);
+  });
+  expect(inner).toEqual(["2.54 cm"]);
+  expect(outer).toEqual({ answer: undefined, steps: ["before", "after 1 in"], assumptions: [] });
+});
+
+test("where nobody listens, also after a refusal, nothing is told and nothing fails", () => {
+  const refused = () => {
+    throw new Problem("bad input", "no");
+  };
+  expect(() => withWorking(refused)).toThrow("no");
+  const fail = () => {
+    throw new Error("worked out although nobody listens");
+  };
+  step(fail);
+  assume(fail);
+  tellIn("cm");
+  const { steps } = withWorking(() => {
+    step((show) => show.length(1));
+  });
+  expect(steps).toEqual(["1 in"]);
 });
 
 test("most lines with figures claim something that can be worked out", () => {
