@@ -1,7 +1,7 @@
 /**
  * Mutation testing of src/math: `npm run mutation`. Changes one operator, condition, literal or statement at a time, as Stryker's
  * mutators do, and looks whether a test fails. All mutants lie in one copy of the code behind switches, so that one process
- * tries thousands. Outcomes are kept in dist/mutation; when every mutant has one, docs/mutation.md gets its table.
+ * tries thousands; only those of the search for cutting plans get a process each. Outcomes are kept in dist/mutation; when every mutant has one, docs/mutation.md gets its table.
  *
  * `--only patches` takes the files whose path begins so, `--except cutplan` all others; `--left` only the mutants that survived or were never tried, as after
  * new check values; `--sample 100` at most so many of each file, drawn with `--seed 1`; `--list` tells the survivors and runs nothing.
@@ -11,7 +11,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 import { parseArgs } from "node:util";
 import type { DryRun, Outcome, Trial } from "./mutation/messages";
-import { filesBelow, FOLDER, type Mutant, ROOT, loadedFiles, writeSandbox } from "./mutation/sandbox";
+import { filesBelow, FOLDER, isSearch, loadedFiles, type Mutant, putIn, ROOT, writeSandbox } from "./mutation/sandbox";
 import { TypeChecker } from "./mutation/types";
 import { type Kept, keyOf, survivorLines, survives, writeTable } from "./mutation/outcomes";
 
@@ -20,8 +20,12 @@ const OUTCOMES = join(FOLDER, "outcomes.json");
 /** A test that passes the mutant this many times as often as without it runs for ever. */
 const ENDLESS = 100;
 
-/** Milliseconds that a mutant gets, beside twenty times what its tests take. */
+/** Milliseconds that a mutant gets, beside so many times what its tests take. */
 const PATIENCE = 30_000;
+const TIMES = 20;
+
+/** The same for a mutant of the search, which carries no switches; a plan that takes longer has lost its budget of work. */
+const TIMES_IN_SEARCH = 4;
 
 class Worker {
   private readonly child: ChildProcess;
@@ -89,7 +93,14 @@ class Judge {
   }
 
   /** The fate of a mutant at the tests; `others` are the mutants of its file, whose tests are asked where it acts while modules load. */
-  async fate({ id }: Mutant, others: readonly Mutant[]): Promise<Outcome> {
+  async fate(mutant: Mutant, others: readonly Mutant[]): Promise<Outcome> {
+    const { id } = mutant;
+    if (isSearch(mutant.file)) {
+      const takeOut = putIn(mutant);
+      const outcome = await this.fresh({ id, tests: this.testsOf() }, TIMES_IN_SEARCH);
+      takeOut();
+      return outcome;
+    }
     const reached = this.testsOf([id]);
     const outcome =
       reached.length > 0 ? await this.tried({ id, tests: reached }) : { id, fate: "not reached" as const };
@@ -116,8 +127,8 @@ class Judge {
       .map(({ index, passes }) => ({ index, limit: 1000 + ENDLESS * passes }));
   }
 
-  private patience({ tests }: Trial): number {
-    return PATIENCE + 20 * tests.reduce((sum, { index }) => sum + this.dryRun.tests[index].milliseconds, 0);
+  private patience({ tests }: Trial, times = TIMES): number {
+    return PATIENCE + times * tests.reduce((sum, { index }) => sum + this.dryRun.tests[index].milliseconds, 0);
   }
 
   private async tried(trial: Trial): Promise<Outcome> {
@@ -130,12 +141,12 @@ class Judge {
     return outcome ?? { id: trial.id, fate: "timeout" };
   }
 
-  private async fresh({ id, tests }: Trial): Promise<Outcome> {
+  private async fresh({ id, tests }: Trial, times = TIMES): Promise<Outcome> {
     const worker = new Worker(id, this.loaded);
     const loaded = await worker.hears(PATIENCE);
     if (loaded === undefined) return { id, fate: "killed", by: "loading the modules" };
     const unlimited = { id, tests: tests.map(({ index }) => ({ index, limit: 1e12 })) };
-    const outcome = await worker.tries(unlimited, this.patience(unlimited));
+    const outcome = await worker.tries(unlimited, this.patience(unlimited, times));
     worker.stop();
     return outcome ?? { id, fate: "timeout" };
   }

@@ -1,4 +1,4 @@
-/** A copy of the project whose mathematics carries every mutant, each behind a switch. */
+/** A copy of the project whose mathematics carries every mutant, each behind a switch, but for the search for cutting plans. */
 import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
 
@@ -23,10 +23,13 @@ const COPIED = ["functions", "manifest", "scripts", "src", "tests", "package.jso
 /** Tests of the mathematics. */
 const TESTS = ["tests/cases.test.ts", "tests/pane/working.test.ts", "tests/laws"];
 
-/** Tests of the search for cutting plans, only where its mutants are tried: they take longer than all others. */
-const SEARCH = { mutants: "src/math/cutplan/", tests: "tests/cutplan" };
+/**
+ * The search for cutting plans and its tests, which take longer than all others. Switches would slow it down a hundred times:
+ * its mutants are written into its files, one at a time.
+ */
+const SEARCH = { mutants: "cutplan/", tests: "tests/cutplan" };
 
-/** Proofs on published benchmarks; with mutants in place they take hours. */
+/** Proofs on published benchmarks, which take many minutes. */
 const LEFT_OUT = "tests/cutplan/benchmarks.test.ts";
 
 export function filesBelow(path: string, ending: string): string[] {
@@ -37,9 +40,24 @@ export function filesBelow(path: string, ending: string): string[] {
     .sort();
 }
 
+/** Whether a file, by its path below src/math, belongs to the search for cutting plans. */
+export function isSearch(file: string): boolean {
+  return file.startsWith(SEARCH.mutants);
+}
+
+/** Writes one mutant into a file that carries no switches, until the function that comes back is called. */
+export function putIn({ file, start, end, replacement }: Mutant): () => void {
+  const path = join(SANDBOX, "src/math", file);
+  const clean = readFileSync(path, "utf8");
+  writeFileSync(path, clean.slice(0, start) + replacement + clean.slice(end));
+  return () => {
+    writeFileSync(path, clean);
+  };
+}
+
 /** What a worker loads to try mutants of these files: the mathematics, then the tests. */
 export function loadedFiles(mutated: readonly string[]): string[] {
-  const searched = mutated.some((file) => file.startsWith(SEARCH.mutants));
+  const searched = mutated.some((file) => isSearch(relative("src/math", file)));
   const tests = [...TESTS, ...(searched ? [SEARCH.tests] : [])]
     .flatMap((path) => filesBelow(join(SANDBOX, path), ".test.ts"))
     .filter((file) => file !== join(SANDBOX, LEFT_OUT));
@@ -63,6 +81,7 @@ export async function writeSandbox(files: readonly string[]): Promise<Mutant[]> 
     ignorers: [],
   });
   for (const { name, content } of written) {
+    if (isSearch(relative("src/math", name))) continue;
     // Hits are counted in the run without mutants only; counting takes most of the time.
     const quick = content.replace(
       "function cover() {",

@@ -61,6 +61,8 @@ describe("plan", () => {
   test("a border longer than the fabric is wide keeps its height along the selvage, or lies along it", () => {
     expect(plan([patch(50, 2, 1, "join")]).length).toBe(4);
     expect(plan([patch(50, 2, 20, "along")]).length).toBe(50);
+    // Turned, 16 would stand beside one another in 30 in of fabric.
+    expect(plan([patch(30, 2.5, 16, "join")]).length).toBe(40);
   });
 
   test("refuses in the maker's units, and lengths as they were written", () => {
