@@ -17,9 +17,6 @@ import { LONGEST_CALL, processorTime, type Target, timeFlaw } from "./target";
 
 const BATCH = 100;
 
-/** Calls that a fresh runtime works out before one is timed in it: a sheet seldom holds a single formula. */
-const WARMING = 20;
-
 const SCRIPT = join(__dirname, "../../dist/addin/functions.js");
 
 /** Notes how long each call takes by a clock that it is handed, in the order of the calls. */
@@ -71,8 +68,7 @@ export function worksheetTargets(): Target[] {
         const finds = [];
         for (const [at, [, given]] of calls.entries()) {
           let what = outcomeFlaw(outcomes[at]);
-          if (!quick && times[at] > LONGEST_CALL)
-            what ??= timeFlaw(await timeAlone(script, calls[at], known.map(call)));
+          if (!quick && times[at] > LONGEST_CALL) what ??= timeFlaw(await timeWarm(script, calls[at], calls));
           if (what !== undefined) finds.push({ what, given });
         }
         return { calls: calls.length, finds };
@@ -81,15 +77,18 @@ export function worksheetTargets(): Target[] {
   });
 }
 
-/** The processor time of one call, in a runtime that has planned nothing of the kind before: the shorter of two attempts. */
-async function timeAlone(script: string, call: Call, known: readonly Call[]): Promise<number> {
-  const attempts: number[] = [];
-  for (let attempt = 0; attempt < 2; attempt++) {
-    const runtime = new TimedRuntime(script, processorTime);
-    await runtime.call(Array.from({ length: WARMING }, (_, at) => known[at % known.length]));
-    attempts.push(...(await runtime.call([call])).times);
-  }
-  return Math.min(...attempts);
+/**
+ * The time of one call once more, in a fresh runtime that has worked out the rest of the batch, so that the engine has
+ * compiled what it runs, but nothing is remembered of this call. Other programs lengthen the time by the clock, and the
+ * engine's own helpers the processor's time: the lesser of the two counts.
+ */
+async function timeWarm(script: string, call: Call, batch: readonly Call[]): Promise<number> {
+  const runtime = new TimedRuntime(script, () => performance.now());
+  const first = JSON.stringify(call[1][0]);
+  await runtime.call(batch.filter(([, given]) => JSON.stringify(given[0]) !== first));
+  const start = processorTime();
+  const { times } = await runtime.call([call]);
+  return Math.min(processorTime() - start, ...times);
 }
 
 function outcomeFlaw(outcome: Outcome): string | undefined {
