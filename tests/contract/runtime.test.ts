@@ -10,8 +10,9 @@ import { type Call, CODES, loadVendorRuntime, type Outcome } from "./vendorRunti
 
 const rows = Object.values(cases).flat();
 const ids = [...worksheetFunctions.keys()];
+const script = readFileSync(join(builtAddin(), "functions.js"), "utf8");
 const runtime = loadVendorRuntime();
-runtime.run(readFileSync(join(builtAddin(), "functions.js"), "utf8"));
+runtime.run(script);
 
 test("every check value comes back as the worksheet function gives it", async () => {
   const outcomes = await runtime.call(rows.map((row) => padded(row.call, row.cells)));
@@ -36,6 +37,8 @@ const STRANGERS: unknown[] = [
   "three",
   "#VALUE!",
   "#N/A",
+  { type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" },
+  { type: "Double", basicType: "Double", basicValue: 2.5 },
   "5/0",
   "2 1/2 x 4 1/2",
   "=1+1",
@@ -50,6 +53,10 @@ const STRANGERS: unknown[] = [
   [[null]],
   [[""]],
   [["a", 1, null]],
+  [["#REF!", 1]],
+  [[1], [{ type: "Error", basicType: "Error", basicValue: "#N/A", errorType: "NotAvailable" }]],
+  [],
+  [[]],
   [
     [1, 2],
     [3, 4],
@@ -87,12 +94,42 @@ test("#VALUE! is for bad input, #N/A for a question without an answer, and both 
   expect(failing.length).toBeGreaterThan(0);
 });
 
-test("a name that is not registered fails", async () => {
-  expect(await runtime.call([["NOSUCHFUNCTION", [1]]])).toEqual([{ ok: false, code: CODES.thrown, message: "" }]);
+describe("a script and metadata that are not of the same version", () => {
+  test("a name that is not registered fails, and the calls beside it are answered", async () => {
+    const good = padded("CUTSQUARE", [3]);
+    const outcomes = await runtime.call([good, ["NOSUCHFUNCTION", [1]], good]);
+    const answer = { ok: true, value: 3.5 };
+    expect(outcomes).toEqual([answer, { ok: false, code: CODES.thrown, message: "" }, answer]);
+  });
+
+  test("metadata that know fewer arguments of each function get the answer without them", async () => {
+    const shorter = rows.flatMap((row): Call[] => {
+      const [id, cells] = padded(row.call, row.cells);
+      return row.cells.length < cells.length ? [[id, row.cells]] : [];
+    });
+    const outcomes = await runtime.call(shorter);
+    expect(outcomes).toEqual(await runtime.call(shorter.map(([id, cells]) => padded(id, cells))));
+    expect(new Set(shorter.map(([id]) => id)).size).toBeGreaterThan(60);
+  });
+
+  test("metadata that know one argument more get the answer without it", async () => {
+    const longer = rows.map((row): Call => [row.call, [...padded(row.call, row.cells)[1], null]]);
+    expect(await runtime.call(longer)).toEqual(await runtime.call(rows.map((row) => padded(row.call, row.cells))));
+  });
+});
+
+test("a script that is loaded twice answers as before, and registers each function once", async () => {
+  const twice = loadVendorRuntime();
+  twice.run(script);
+  const calls = rows.map((row) => padded(row.call, row.cells));
+  const before = await twice.call(calls);
+  twice.run(script);
+  expect(twice.associated().sort()).toEqual([...ids].sort());
+  expect(await twice.call(calls)).toEqual(before);
 });
 
 test("a sheet full of calls is answered in one batch, each by its own answer", async () => {
-  const sizes = Array.from({ length: 2500 }, (_, index) => (index + 1) / 8);
+  const sizes = Array.from({ length: 10_000 }, (_, index) => (index + 1) / 64);
   const started = performance.now();
   const outcomes = await runtime.call(sizes.map((size) => padded("CUTSQUARE", [size])));
   const milliseconds = performance.now() - started;
