@@ -30,6 +30,6 @@ describe("dist/addin/functions.js", () => {
   test("is small enough to load at once", () => {
     const kilobytes = gzipSync(script).length / 1024;
     process.stdout.write(`functions.js is ${kilobytes.toFixed(1)} KB compressed\n`);
-    expect(kilobytes).toBeLessThan(200);
+    expect(kilobytes).toBeLessThan(40);
   });
 });

@@ -1,0 +1,91 @@
+/**
+ * Properties that keep short names in the script of the functions: those of the planner and of the Door that occur often.
+ * Nothing outside the script reads them, and no text in it names them. Whatever else is longer stays as it is written.
+ */
+const PLANNER = [
+  ...[
+    "kindCount",
+    "levelCount",
+    "rowCount",
+    "countRows",
+    "heightStep",
+    "ownLevels",
+    "widthIn",
+    "clothWidth",
+    "stripCount",
+  ],
+  ...[
+    "bestPlan",
+    "lowestOnly",
+    "inBasis",
+    "wantsMore",
+    "isMissing",
+    "costOf",
+    "findDirection",
+    "enteringFor",
+    "allowNew",
+  ],
+  ...[
+    "replaceByArtificial",
+    "makeFeasible",
+    "computeDuals",
+    "markBasis",
+    "startIteration",
+    "allowOnlyFitting",
+    "isAllCut",
+  ],
+  ...[
+    "withOpener",
+    "bestWithOpener",
+    "besideTaken",
+    "openerTaken",
+    "firstOpener",
+    "lastTaken",
+    "beforeTaken",
+    "takenBy",
+  ],
+  ...["alreadyOpen", "addOpener", "tryLastTwo", "readColumn", "priceAlong", "isChain", "placementIn", "relaxFitting"],
+  ...[
+    "relaxAmong",
+    "takeLowest",
+    "packUndecided",
+    "givenUp",
+    "mostFractional",
+    "exploreWhole",
+    "violatedLimit",
+    "deadEnds",
+  ],
+  ...[
+    "allOtherCounts",
+    "rootBound",
+    "roundUp",
+    "gaveUp",
+    "isExhausted",
+    "mayFit",
+    "cutRest",
+    "singleStrip",
+    "fillLevel",
+  ],
+  ...[
+    "findSpans",
+    "cutOneByOne",
+    "panelColumn",
+    "fillPanel",
+    "fillPanelExactly",
+    "fitTightly",
+    "lengthBound",
+    "boltBound",
+  ],
+];
+const DOOR = [
+  "showsLength",
+  "showsFabric",
+  "lengthOrZero",
+  "anyLength",
+  "longLength",
+  "readLength",
+  "countOrEmpty",
+  "atMark",
+];
+
+module.exports = { shortened: new RegExp(`^(${[...PLANNER, ...DOOR].join("|")})$`).source };
