@@ -39,6 +39,11 @@ export default tseslint.config(
       "@typescript-eslint/no-non-null-assertion": "off",
     },
   },
+  {
+    // Nothing turns text into script; tests try what must not succeed.
+    ignores: ["tests/**"],
+    rules: { "no-eval": "error", "no-new-func": "error", "no-script-url": "error" },
+  },
   ...layers,
   {
     files: ["src/math/**/*.ts", "functions/**/*.ts"],

@@ -10,7 +10,7 @@ import {
 import { Calculator, type Place } from "./calculator";
 import { engineFunctions } from "./engine";
 import { engineSentence, NOT_A_FORMULA } from "./errors";
-import { keepTexts } from "./texts";
+import { fitBuiltIns } from "./builtIns";
 
 export type Scalar = number | string | boolean;
 
@@ -37,7 +37,7 @@ export class Evaluator {
       sheetOrder: [sheet.id],
       sheets: { [sheet.id]: sheet },
     });
-    keepTexts(this.univer.__getInjector());
+    fitBuiltIns(this.univer.__getInjector());
     this.calculator = new Calculator(this.univer.__getInjector());
   }
 

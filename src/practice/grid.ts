@@ -33,7 +33,7 @@ import { readFraction, type TypedFraction } from "./entry";
 import { Explainer, type Explanation } from "./explain";
 import { ErrorPopup } from "./popup";
 import { improveSuggestions } from "./suggest";
-import { keepTexts } from "./texts";
+import { fitBuiltIns } from "./builtIns";
 import { freshId } from "./workbook";
 
 /** What is told of the one cell that is selected. */
@@ -100,9 +100,10 @@ export class Grid {
       else this.univer.registerPlugin(plugin);
     }
     this.api = FUniver.newAPI(this.univer);
-    keepTexts(this.univer.__getInjector());
     this.univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...data, id: freshId() });
     const injector = this.univer.__getInjector();
+    // The engine knows its functions once there is a sheet.
+    fitBuiltIns(injector);
     this.cells = new Cells(injector);
     this.explainer = new Explainer(injector);
     this.popup = new ErrorPopup(injector, this.explainer);

@@ -24,7 +24,7 @@ import { cellPlace } from "./address";
 import { Calculator } from "./calculator";
 import { engineFunctions } from "./engine";
 import { freshId } from "./workbook";
-import { keepTexts } from "./texts";
+import { fitBuiltIns } from "./builtIns";
 import { fromFile } from "./xlsx/formulas";
 import { readXlsx } from "./xlsx/read";
 
@@ -51,7 +51,7 @@ export function workOutIn(bytes: Uint8Array): WorkOut {
         ...read.workbook,
         id: freshId(),
       });
-      keepTexts(injector);
+      fitBuiltIns(injector);
       await injector.get(FormulaCalculationSessionService).waitForLatestApplied(PATIENCE, PATIENCE);
       return await workOutBeside(injector, workbook)(asked);
     } finally {

@@ -78,6 +78,13 @@ describeInBrowser("The practice sheet", () => {
     expect(await cell(page, "K5")).toMatch(/K5 2.875 =J6\+J7$/);
   });
 
+  test("a fraction that a built-in function hands on stays text", async () => {
+    const page = await open();
+    await type(page, "J5", '=QUILT.CUTSQUARE(IF(1=1,"3/8",""))', '=IFERROR("3/8",0)');
+    await expectCell(page, "J5", /^J5 0\.875 =/);
+    await expectCell(page, "J6", /^J6 3\/8 =/);
+  });
+
   test("a fraction that other programs take for a date is remarked on", async () => {
     const page = await open();
     await type(page, "J5", "3/8");
