@@ -4,6 +4,8 @@ import { extname, join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { worksheetFunctions } from "../../functions";
 import { builtAddin } from "../contract/built";
+import { callsWithStrangers, direct, ids, isClean, padded, rows } from "../contract/calls";
+import type { Call, Outcome } from "../contract/vendorRuntime";
 import { describeInBrowser, launchBrowser } from "./browser";
 import { expectAccessible, SCREENSHOTS } from "./paneHarness";
 import { HOST_QUERY, insideSpreadsheet } from "./spreadsheetHost";
@@ -71,11 +73,26 @@ describeInBrowser("The pane page", () => {
     expect(host).toBe("Excel");
     const mappings = await page.evaluate("Object.keys(CustomFunctions._association.mappings)");
     expect((mappings as string[]).sort()).toEqual([...worksheetFunctions.keys()].sort());
-    expect(await call(page, "CUTHALFSQUARE", [3, null, null, null, null])).toEqual({ ok: true, value: 3.875 });
-    expect(await call(page, "CUTHALFSQUARE", ["x", null, null, null, null])).toEqual({
-      ok: false,
-      value: expect.stringContaining("cannot read a length in “x”") as string,
-    });
+  });
+
+  test("inside the spreadsheet, every check value comes back as the worksheet function gives it", async () => {
+    const page = await open("pane.html", { inside: true });
+    const outcomes = await call(
+      page,
+      rows.map((row) => padded(row.call, row.cells)),
+    );
+    const failures = rows.flatMap((row, index) =>
+      JSON.stringify(outcomes[index]) === JSON.stringify(direct(row)) ? [] : [{ row, got: outcomes[index] }],
+    );
+    expect(failures).toEqual([]);
+  });
+
+  test("inside the spreadsheet, cells that hold something else than meant get an answer or a sentence", async () => {
+    const page = await open("pane.html", { inside: true });
+    const calls = ids.flatMap((id) => [padded(id, []), ...callsWithStrangers(id)]);
+    const outcomes = await call(page, calls);
+    const failures = outcomes.flatMap((outcome, index) => (isClean(outcome) ? [] : [{ call: calls[index], outcome }]));
+    expect(failures).toEqual([]);
   });
 
   test("outside any spreadsheet, the page shows every function", async () => {
@@ -96,6 +113,13 @@ describeInBrowser("The pane page", () => {
   });
 });
 
-function call(page: Page, id: string, cells: unknown[]) {
-  return page.evaluate(([name, values]) => window.callFunction(name, values), [id, cells] as [string, unknown[]]);
+async function call(page: Page, calls: readonly Call[]): Promise<Outcome[]> {
+  await page.evaluate(async () => {
+    await Office.onReady();
+  });
+  const outcomes = await page.evaluate(
+    async (text) => JSON.stringify(await window.callFunctions(JSON.parse(text) as Call[])),
+    JSON.stringify(calls),
+  );
+  return JSON.parse(outcomes) as Outcome[];
 }

@@ -3,20 +3,16 @@
  * page finds in `window.external`, and the bridge over which functions are called.
  */
 import type { Page } from "playwright-core";
+import type { Call, Outcome } from "../contract/vendorRuntime";
 
 /** Makes office.js think of the desktop program on Windows; it reads this from the page's address. */
 export const HOST_QUERY = "?_host_Info=Excel$Win32$16.01$en-US$telemetry$$disableLogging$1";
 
 declare global {
   interface Window {
-    /** Calls a registered function as the spreadsheet would. */
-    callFunction: (id: string, cells: unknown[]) => Promise<FunctionAnswer>;
+    /** Calls registered functions as the spreadsheet would, all in one batch. */
+    callFunctions: (calls: readonly Call[]) => Promise<Outcome[]>;
   }
-}
-
-export interface FunctionAnswer {
-  ok: boolean;
-  value: unknown;
 }
 
 /** Prepares a page, before it goes anywhere, to run inside the spreadsheet. */
@@ -26,7 +22,7 @@ export async function insideSpreadsheet(page: Page): Promise<void> {
 
 /** Runs in the page before its own scripts, so it must stand by itself. */
 function playSpreadsheet(): void {
-  type Answer = [id: number, ok: boolean, value: unknown];
+  type Answer = [id: number, ok: boolean, value: unknown, code: number];
   interface Action {
     Id: number;
     Name: string;
@@ -65,7 +61,7 @@ function playSpreadsheet(): void {
   };
   Object.defineProperty(window, "external", { value: { GetContext: () => answers } });
 
-  const waiting = new Map<number, (answer: FunctionAnswer) => void>();
+  const waiting = new Map<number, (outcome: Outcome) => void>();
   let lastId = 0;
   const bridge = {
     onMessageFromHost: undefined as ((text: string) => void) | undefined,
@@ -76,7 +72,8 @@ function playSpreadsheet(): void {
       const actions = body?.Actions ?? [];
       for (const { Name, ArgumentInfo } of actions) {
         if (Name !== "SetInvocationArrayResults") continue;
-        for (const [call, ok, value] of ArgumentInfo!.Arguments[0]) waiting.get(call)?.({ ok, value });
+        for (const [call, ok, value, code] of ArgumentInfo!.Arguments[0])
+          waiting.get(call)?.(ok ? { ok, value } : { ok, code, message: String(value) });
       }
       const results = actions.map((action) => ({ ActionId: action.Id, Value: null }));
       const reply = { statusCode: 200, headers: {}, body: JSON.stringify({ Results: results }) };
@@ -86,10 +83,13 @@ function playSpreadsheet(): void {
     },
   };
   Object.assign(window, { _richApiNativeBridge: bridge });
-  window.callFunction = (name, cells) => {
-    const id = ++lastId;
-    const entry = [1, 1000, "", [id, name, cells, null, 0, null], id];
-    bridge.onMessageFromHost!(JSON.stringify({ type: 3, message: { entries: [entry] } }));
-    return new Promise((resolve) => waiting.set(id, resolve));
+  window.callFunctions = (calls) => {
+    const entries = calls.map(([name, cells]) => {
+      const id = ++lastId;
+      return [1, 1000, "", [id, name, cells, null, 0, null], id] as const;
+    });
+    const outcomes = entries.map(([, , , , id]) => new Promise<Outcome>((resolve) => waiting.set(id, resolve)));
+    bridge.onMessageFromHost!(JSON.stringify({ type: 3, message: { entries } }));
+    return Promise.all(outcomes);
   };
 }

@@ -1,15 +1,10 @@
 /** Every function, called as the spreadsheet calls it: through the vendor's own runtime, from the built script. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { worksheetFunctions } from "../../functions";
-import { CellError } from "../../functions/standIn";
-import type { Case } from "../cases";
-import { cases } from "../cases/index";
 import { builtAddin } from "./built";
-import { type Call, CODES, loadVendorRuntime, type Outcome } from "./vendorRuntime";
+import { callsWithStrangers, direct, ids, isClean, padded, rows, thrownBy } from "./calls";
+import { type Call, CODES, loadVendorRuntime } from "./vendorRuntime";
 
-const rows = Object.values(cases).flat();
-const ids = [...worksheetFunctions.keys()];
 const script = readFileSync(join(builtAddin(), "functions.js"), "utf8");
 const runtime = loadVendorRuntime();
 runtime.run(script);
@@ -29,47 +24,9 @@ test("every function is among the check values", () => {
   expect(ids.filter((id) => !called.has(id))).toEqual([]);
 });
 
-/** What may stand in a cell where something else is meant. */
-const STRANGERS: unknown[] = [
-  null,
-  "",
-  "  ",
-  "three",
-  "#VALUE!",
-  "#N/A",
-  { type: "Error", basicType: "Error", basicValue: "#DIV/0!", errorType: "Div0" },
-  { type: "Double", basicType: "Double", basicValue: 2.5 },
-  "5/0",
-  "2 1/2 x 4 1/2",
-  "=1+1",
-  "🧵",
-  -1,
-  0,
-  0.5,
-  1e-9,
-  46089,
-  1e300,
-  true,
-  [[null]],
-  [[""]],
-  [["a", 1, null]],
-  [["#REF!", 1]],
-  [[1], [{ type: "Error", basicType: "Error", basicValue: "#N/A", errorType: "NotAvailable" }]],
-  [],
-  [[]],
-  [
-    [1, 2],
-    [3, 4],
-  ],
-];
-
 describe("a cell that holds something else than meant gets an answer or a sentence", () => {
   test.each(ids)("%s", async (id) => {
-    const row = rows.find(({ call, fails }) => call === id && fails === undefined);
-    const [, good] = padded(id, row?.cells ?? []);
-    const calls = good.flatMap((_, position) =>
-      STRANGERS.map((stranger): Call => [id, good.map((cell, index) => (index === position ? stranger : cell))]),
-    );
+    const calls = callsWithStrangers(id);
     const outcomes = await runtime.call(calls);
     const failures = outcomes.flatMap((outcome, index) =>
       isClean(outcome) ? [] : [{ call: calls[index], outcome, thrown: thrownBy(calls[index]) }],
@@ -136,47 +93,3 @@ test("a sheet full of calls is answered in one batch, each by its own answer", a
   process.stdout.write(`${sizes.length} calls in one batch took ${Math.round(milliseconds)} ms\n`);
   expect(outcomes).toEqual(sizes.map((size) => ({ ok: true, value: size + 0.5 })));
 });
-
-/** The call with null for every argument left out, as a spreadsheet sends it. */
-function padded(id: string, cells: readonly unknown[]): Call {
-  const { length } = worksheetFunctions.get(id)!;
-  return [id, Array.from({ length }, (_, index) => cells[index] ?? null)];
-}
-
-/** What the worksheet function gives by itself, in the form of an outcome. */
-function direct({ call, cells }: Case): Outcome {
-  try {
-    return { ok: true, value: worksheetFunctions.get(call)!(...cells) as unknown };
-  } catch (thrown) {
-    if (!(thrown instanceof CellError)) throw thrown;
-    const code = thrown.code === "#N/A" ? CODES.notAvailable : CODES.invalidValue;
-    return { ok: false, code, message: thrown.message };
-  }
-}
-
-/** What the function throws by itself, since the runtime swallows it. */
-function thrownBy([id, cells]: Call): string {
-  try {
-    worksheetFunctions.get(id)!(...cells);
-    return "";
-  } catch (thrown) {
-    return String((thrown as Error).stack);
-  }
-}
-
-/** A value or a full table that a cell can show, or one of the two errors that can tell why. */
-function isClean(outcome: Outcome): boolean {
-  if (!outcome.ok) {
-    const { code, message } = outcome;
-    const tells = message.length > 10 && !/undefined|NaN|Infinity|null|\[object|Error:/.test(message);
-    return tells && (code === CODES.notAvailable || code === CODES.invalidValue);
-  }
-  if (!Array.isArray(outcome.value)) return isCellValue(outcome.value);
-  const table = outcome.value as unknown[][];
-  return table.length > 0 && table.every((row) => row.length === table[0].length && row.every(isCellValue));
-}
-
-function isCellValue(value: unknown): boolean {
-  if (typeof value === "number") return Number.isFinite(value);
-  return typeof value === "boolean" || (typeof value === "string" && !/undefined|NaN|Infinity|\[object/.test(value));
-}
