@@ -5,19 +5,24 @@
  */
 import { spawnSync } from "node:child_process";
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
-import { join, relative, sep } from "node:path";
+import { dirname, join, posix, relative, sep } from "node:path";
 import { zipSync } from "fflate";
 import { workbooks } from "../src/workbooks";
+import { FIRST_GUIDE, guideFiles } from "./release/guides";
+import { licensesText } from "./release/licenses";
+import { publicAddress } from "./webpack/addresses";
 
 const ROOT = join(__dirname, "..");
 const RELEASE = join(ROOT, "dist/release");
+
+/** The folder of the guides in a release. */
+const GUIDES = "guides";
 
 /** The folders that a release is put together from; the add-in is at the root of the address. */
 export interface Parts {
   readonly addin: string;
   readonly practice: string;
   readonly workbooks: string;
-  readonly docs: string;
 }
 
 /** Puts a release together in `folder`, which is emptied first. */
@@ -25,10 +30,16 @@ export function assemble({ addin, ...others }: Parts, folder: string): void {
   rmSync(folder, { recursive: true, force: true });
   cpSync(addin, folder, { recursive: true });
   for (const [name, from] of Object.entries(others)) cpSync(from, join(folder, name), { recursive: true });
-  writeFileSync(join(folder, "index.html"), startPage());
+  const write = (name: string, content: string | Buffer) => {
+    mkdirSync(dirname(join(folder, name)), { recursive: true });
+    writeFileSync(join(folder, name), content);
+  };
+  for (const [name, content] of guideFiles()) write(`${GUIDES}/${name}`, content);
+  write("licenses.txt", licensesText());
+  write("index.html", startPage());
 }
 
-/** Addresses in the manifests of a release, and links of its first page, for which there is no file. */
+/** Addresses in the manifests of a release, and links of its pages, for which there is no file or no heading. */
 export function missingFiles(folder: string): string[] {
   const xml = readFileSync(join(folder, "manifest.xml"), "utf8");
   const base = /<SourceLocation DefaultValue="([^"]*)\/pane\.html"/.exec(xml)?.[1];
@@ -37,9 +48,26 @@ export function missingFiles(folder: string): string[] {
   const named = [...both.matchAll(/"(https:[^"]*)"/g)].map(([, address]) => address);
   const own = named
     .filter((address) => address.startsWith(`${base}/`))
-    .map((address) => address.slice(base.length + 1).split("#")[0]);
-  const links = [...readFileSync(join(folder, "index.html"), "utf8").matchAll(/href="([^"]*)"/g)].map(([, to]) => to);
-  return [...new Set([...own, ...links])].filter((path) => !existsSync(join(folder, path)));
+    .map((address) => address.slice(base.length + 1));
+  const pages = ["index.html", "about.html", ...[...guideFiles().keys()].map((name) => `${GUIDES}/${name}`)];
+  const links = pages.filter((name) => name.endsWith(".html")).flatMap((name) => linksOf(folder, name));
+  return [...new Set([...own, ...links])].filter((link) => !isThere(folder, link));
+}
+
+/** What a page points at within the release: paths from its root, with the heading that is meant. */
+function linksOf(folder: string, page: string): string[] {
+  if (!existsSync(join(folder, page))) return [page];
+  const links = [...readFileSync(join(folder, page), "utf8").matchAll(/ (?:href|src)="([^"]*)"/g)].map(([, to]) => to);
+  return links
+    .filter((to) => !/^\w+:/.test(to))
+    .map((to) => (to.startsWith("#") ? page + to : posix.join(posix.dirname(page), to)));
+}
+
+function isThere(folder: string, link: string): boolean {
+  const [path, heading] = link.split("#");
+  const file = join(folder, path);
+  if (!existsSync(file)) return false;
+  return !heading || !path.startsWith(`${GUIDES}/`) || readFileSync(file, "utf8").includes(` id="${heading}"`);
 }
 
 function startPage(): string {
@@ -59,12 +87,12 @@ function startPage(): string {
     <main>
       <h1>Piecewise: quilting functions for spreadsheets</h1>
       <p><a href="practice/index.html">Open the practice sheet</a>, which needs nothing but this browser.</p>
-      <p>For Excel: <a href="manifest.xml" download>download the add-in file</a>, and read <a href="docs/publishing.md">how to load it</a>.</p>
+      <p>For Excel: <a href="manifest.xml" download>download the add-in file</a>, and read <a href="${GUIDES}/docs/publishing.html">how to load it</a>.</p>
       <h2>Workbooks to start from</h2>
       <ul>
         ${books.join("\n        ")}
       </ul>
-      <p><a href="pane.html">All functions</a> · <a href="docs/README.md">Guides</a> · <a href="about.html">About</a></p>
+      <p><a href="pane.html">All functions</a> · <a href="${GUIDES}/${FIRST_GUIDE}">Guides</a> · <a href="about.html">About</a> · <a href="licenses.txt">Licenses</a></p>
     </main>
   </body>
 </html>
@@ -84,6 +112,7 @@ function run(program: string, ...words: string[]): void {
 }
 
 function main(): void {
+  publicAddress();
   if (!process.env.PIECEWISE_ADDRESS)
     console.warn(
       "PIECEWISE_ADDRESS is not set: this release is for https://localhost:3000, to try it on one computer.",
@@ -103,7 +132,6 @@ function main(): void {
       addin: join(building, "addin"),
       practice: join(building, "practice"),
       workbooks: join(ROOT, "dist/workbooks"),
-      docs: join(ROOT, "docs"),
     },
     RELEASE,
   );
@@ -116,4 +144,11 @@ function main(): void {
   console.log(`${relative(ROOT, RELEASE)} and ${relative(ROOT, RELEASE)}.zip: ${files.length} files`);
 }
 
-if (require.main === module) main();
+if (require.main === module) {
+  try {
+    main();
+  } catch (problem) {
+    console.error((problem as Error).message);
+    process.exitCode = 1;
+  }
+}

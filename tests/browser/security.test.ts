@@ -34,7 +34,7 @@ describeInBrowser("Security", () => {
         file.endsWith(".js") ? "window.ran('a script from elsewhere')" : "",
       );
     const practice = join(ROOT, "dist/practice");
-    assemble({ addin, practice, workbooks: made("workbooks"), docs: join(ROOT, "docs") }, made("release"));
+    assemble({ addin, practice, workbooks: made("workbooks") }, made("release"));
     release = await serveFolder(made("release"), "/quilts");
     elsewhere = await serveFolder(made("elsewhere"));
     browser = await launchBrowser();
