@@ -142,6 +142,7 @@ export function kit(): Sheet {
       "Whole bolts are ordered. What is left over is not charged to the kits; sell it, or make more kits.",
       "Bolts are as long as their label says. Flaws in the cloth are not counted.",
       "The price for a margin is cost ÷ (1 − margin); the price for a markup is cost × (1 + markup). Round as you like.",
+      "Who sells follows the tax, labeling and product-safety rules of the place.",
     ]),
   ];
   return {
