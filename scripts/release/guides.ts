@@ -62,8 +62,9 @@ function written(markdown: string): string {
         // Wide tables scroll by themselves, and the keyboard reaches them.
         return `<div class="table" tabindex="0" role="group" aria-label="Table">\n<table>\n${head}<tbody>${token.rows.map(row).join("")}</tbody>\n</table>\n</div>\n`;
       },
+      checkbox: () => "☐ ",
       code({ text }) {
-        return `<pre tabindex="0"><code>${escaped(text)}</code></pre>\n`;
+        return `<pre><code>${escaped(text)}</code></pre>\n`;
       },
     },
     walkTokens(token) {
