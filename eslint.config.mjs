@@ -42,7 +42,7 @@ export default tseslint.config(
   {
     // Nothing turns text into script; tests try what must not succeed.
     ignores: ["tests/**"],
-    rules: { "no-eval": "error", "no-new-func": "error", "no-script-url": "error" },
+    rules: { "no-eval": "error", "no-implied-eval": "error", "no-new-func": "error", "no-script-url": "error" },
   },
   ...layers,
   {

@@ -110,7 +110,7 @@ async function recalculation(): Promise<string> {
         rowCount: rows,
         columnCount: 3,
         cellData: Object.fromEntries(
-          Array.from({ length: rows }, (_, at) => [at, { 0: { v: 1 + (at % 400) / 8 }, 1: { f: formula(at + 1) } }]),
+          Array.from({ length: rows }, (_, at) => [at, { 0: { v: 1 + at / 128 }, 1: { f: formula(at + 1) } }]),
         ),
       },
     ]);
