@@ -203,7 +203,7 @@ function assumptionsOf(told: readonly Told[]): string[] {
   const lines = told.flatMap(({ call }) => call.outcome.assumptions);
   const plain = lines.map((line) => line.replace(/, as usual where none is given$/, ""));
   const kept = plain.filter(
-    (line) => !/: (?:0 (?:in|cm)|any|none|true|false|best|1)$|^(?:mark|step|row|least)/.test(line),
+    (line) => !/: (?:0 (?:in|cm)|any|none|true|false|best|1)$|^(?:mark|step|row|least|denominator)/.test(line),
   );
   return [...new Set(kept.map((line) => line.replace(/^width:/, "fabric width:")))].sort();
 }
