@@ -112,6 +112,8 @@ column stay the same everywhere.
 const REMARKS = `
 Where a plan is not proved least, the list has many kinds that may turn or be trimmed. Then the number of strips of each
 height is nearly free, and the bound hardly rises above the fractional solution. Small lists are nearly always proved.
+Fifty times the steps (6 seconds a list) settle the amount of 56 of the 60 random lists, and bring the 24-kind sampler from 1181 to
+1179 eighths against a bound of 1174: what is missing is search, not a step or two.
 `;
 
 /** The whole measurement, as text in Markdown. */
