@@ -6,6 +6,7 @@
 import { spawnSync } from "node:child_process";
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join, posix, relative, sep } from "node:path";
+import { parseArgs } from "node:util";
 import { zipSync } from "fflate";
 import { workbooks } from "../src/workbooks";
 import { FIRST_GUIDE, guideFiles } from "./release/guides";
@@ -67,7 +68,7 @@ function isThere(folder: string, link: string): boolean {
   const [path, heading] = link.split("#");
   const file = join(folder, path);
   if (!existsSync(file)) return false;
-  return !heading || !path.startsWith(`${GUIDES}/`) || readFileSync(file, "utf8").includes(` id="${heading}"`);
+  return !heading || !path.endsWith(".html") || readFileSync(file, "utf8").includes(` id="${heading}"`);
 }
 
 function startPage(): string {
@@ -112,6 +113,7 @@ function run(program: string, ...words: string[]): void {
 }
 
 function main(): void {
+  const { values } = parseArgs({ options: { store: { type: "boolean" } } });
   publicAddress();
   if (!process.env.PIECEWISE_ADDRESS)
     console.warn(
@@ -123,7 +125,7 @@ function main(): void {
     const to = ["--output-path", join(building, bundle)];
     run("node_modules/webpack/bin/webpack.js", "--mode", "production", "--config-name", bundle, ...to, ...words);
   };
-  webpack("addin", ...(process.argv.includes("--store") ? ["--env", "store"] : []));
+  webpack("addin", ...(values.store ? ["--env", "store"] : []));
   webpack("practice");
   run("node_modules/tsx/dist/cli.mjs", "scripts/workbooks.ts");
   mkdirSync(RELEASE, { recursive: true });

@@ -21,7 +21,8 @@ export function licensesText(): string {
   const byText = new Map<string, string[]>();
   for (const [path, { version, license }] of shipped) {
     const name = `${path.replace(/^.*node_modules\//, "")} ${version}`;
-    const text = textsOf(path) || `${license ?? "License as named in its package"}; the package brings no text of it.`;
+    const text =
+      textsOf(path) || `${license}, as its package says. The text of this license stands with other packages here.`;
     byText.set(text, [...(byText.get(text) ?? []), name]);
   }
   const parts = [...byText].map(([text, names]) => `${names.join("\n")}\n\n${text}`);

@@ -12,12 +12,13 @@ const OFFICE_LOCAL = "office/office.js";
 
 /** The public address of this build, without a slash at its end. */
 function publicAddress(wanted = process.env.PIECEWISE_ADDRESS || DEVELOPMENT) {
-  const address = URL.canParse(wanted) ? new URL(wanted) : undefined;
-  if (address?.protocol !== "https:" || address.search || address.hash) {
-    throw new Error(
-      `PIECEWISE_ADDRESS must be an https address, such as https://quilts.example/addin, not "${wanted}"`,
-    );
-  }
+  const refuse = (why) => {
+    throw new Error(`PIECEWISE_ADDRESS ${why}, not "${wanted}"`);
+  };
+  const address = URL.canParse(wanted) && !/\s/.test(wanted) ? new URL(wanted) : undefined;
+  if (address?.protocol !== "https:") refuse("must be an https address, such as https://quilts.example/addin");
+  if (address.username || address.password) refuse("must hold no name or password, for everyone can read it");
+  if (address.search || address.hash) refuse("must end with its path, without ? or #");
   return address.href.replace(/\/+$/, "");
 }
 

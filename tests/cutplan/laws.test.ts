@@ -10,6 +10,10 @@ import {
   planCuts,
   Strip,
 } from "../../src/math/cutplan";
+import { columnOf, Model } from "../../src/math/cutplan/model";
+import { Search } from "../../src/math/cutplan/search";
+import { tidyPlan } from "../../src/math/cutplan/tidy";
+import { Work } from "../../src/math/cutplan/work";
 import { Problem } from "../../src/math/problem";
 
 const side = fc.integer({ min: 4, max: 60 });
@@ -142,6 +146,75 @@ describe("bad lists", () => {
         'write "join" to sew it from strips',
     );
   });
+
+  test("are told that a patch just as high as the cloth is wide can be cut along it", () => {
+    expect(() => planCuts([{ ...border, height: 336 }], { width: 336 })).toThrow(
+      'or "along" to cut it along the length',
+    );
+  });
+});
+
+describe("a plan is easy to cut", () => {
+  const kinds = [
+    { width: 100, height: 40, count: 12, mayTurn: false },
+    { width: 60, height: 40, count: 12, mayTurn: false },
+    { width: 60, height: 36, count: 6, mayTurn: false },
+  ];
+  const strip = (counts: number[], times: number) => ({ column: columnOf(model.heights.indexOf(40), counts), times });
+  const model = new Model(320, kinds, true);
+
+  test("strips of the same length and number become fewer kinds, with fewer patches to trim", () => {
+    const search = new Search(model, new Work(1e6), 1);
+    search.offer([
+      strip([3, 0, 0], 3),
+      strip([3, 0, 0], 1),
+      strip([0, 5, 0], 1),
+      strip([0, 4, 1], 1),
+      strip([0, 3, 2], 1),
+      strip([0, 0, 3], 1),
+    ]);
+    const before = search.best;
+    tidyPlan(search);
+    const { best } = search;
+    expect(best.length).toBeLessThanOrEqual(before.length);
+    expect(best.strips).toBeLessThanOrEqual(before.strips);
+    expect(best.trims).toBeLessThan(before.trims);
+    expect(before.trims).toBe(3);
+  });
+
+  test("kinds of strip are fewer where trims are as few", () => {
+    const two = new Model(320, kinds.slice(0, 2), true);
+    const level = two.heights.indexOf(40);
+    const search = new Search(two, new Work(1e6), 1);
+    // 12 of 100 and 12 of 60 in strips of 320: six strips of 2 and 2 fill the width as well as five kinds of strip do.
+    search.offer(
+      [
+        [3, 0],
+        [3, 0],
+        [1, 3],
+        [1, 3],
+        [2, 2],
+        [2, 2],
+        [0, 2],
+      ].map((counts) => ({ column: columnOf(level, counts), times: 1 })),
+    );
+    const before = search.best;
+    tidyPlan(search);
+    expect(search.best.layers.length).toBeLessThan(before.layers.length);
+    expect(search.best.length).toBeLessThanOrEqual(before.length);
+  });
+
+  test("the widest patch of a strip comes first, and strips go from high to low", () => {
+    fc.assert(
+      fc.property(list, cloth, (rows, on) => {
+        const { strips } = planCuts(rows, { ...on, ...BUDGET });
+        const falls = (values: number[]) => values.every((value, i) => i === 0 || value <= values[i - 1]);
+        expect(falls(strips.map(({ height }) => height))).toBe(true);
+        for (const { pieces } of strips) expect(falls(pieces.map(({ across }) => across))).toBe(true);
+      }),
+      RUNS,
+    );
+  });
 });
 
 describe("checkPlan", () => {
@@ -165,6 +238,7 @@ describe("checkPlan", () => {
     ["a piece of no row", withPiece({ row: 9 }), "a piece of no row"],
     ["another label", withPiece({ label: "other" }), "is not"],
     ["another size", withPiece({ across: piece.across + 1 }), "has the wrong size"],
+    ["another height", withPiece({ along: piece.along - 1 }), "has the wrong size"],
     ["a wrong width", withStrip({ used: first.used + 1 }), "width used or left is wrong"],
     ["a strip too wide", withPiece({ count: 99 }), "wider than the cloth"],
     [
