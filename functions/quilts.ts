@@ -95,7 +95,8 @@ export function quiltFabrics(
 
 /**
  * The same design in several sizes, one column a size: blocks across and down nearest to the size, and the amount to buy of
- * each fabric. The layout repeats, and every piece is counted again; nothing is scaled.
+ * each fabric. The layout repeats, and every piece is counted again; nothing is scaled. Crib is the name of a size only:
+ * no quilt belongs where an infant sleeps.
  * @customfunction SIZETABLE
  * @param layout Cells with a block's name each, which repeat over larger sizes.
  * @param blocks Named blocks: a name in the first column, the block's cells beside and below it.
