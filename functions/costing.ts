@@ -28,7 +28,7 @@ export function kitCost(amounts: any[][], prices: any[][], extras?: any[][], uni
  * Price of which a given part, the margin, is not cost: cost ÷ (1 − margin).
  *
  * To add a part of the cost to the cost, use PRICEFORMARKUP: 45 % of a cost of 60.83 added asks 88.20, a margin of 45 %
- * asks 110.59.
+ * asks 110.59. Sellers follow the tax, labeling and product-safety rules of their place.
  * @customfunction PRICEFORMARGIN
  * @param cost What the goods cost.
  * @param margin Part of the price that is not cost, less than 100 %: 0.45 or "45%".
@@ -43,7 +43,7 @@ export function priceForMargin(cost: any, margin: any, units?: any): any {
  * Price that adds a part of the cost, the markup, to the cost: cost × (1 + markup).
  *
  * Where a part of the price is to be left over, use PRICEFORMARGIN: a margin of 45 % on a cost of 60.83 asks 110.59, a markup
- * of 45 % asks 88.20.
+ * of 45 % asks 88.20. Sellers follow the tax, labeling and product-safety rules of their place.
  * @customfunction PRICEFORMARKUP
  * @param cost What the goods cost.
  * @param markup Part of the cost to add: 0.45 or "45%"; 1 doubles the cost. Above 5 write it with %, such as "600%".
