@@ -60,7 +60,7 @@ const NOTES = [
   "Fabrics may be turned; a one-way print takes more.",
 ];
 
-const CAUTION = "Close the blade after every cut; mind the iron.";
+const CAUTION = "Close the blade after every cut; mind iron and needle.";
 
 const PLAN: Entry[] = [
   ["A1", starterName, "title"],

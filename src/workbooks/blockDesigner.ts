@@ -1,7 +1,18 @@
 /** Block designer: a block drawn in cells, its cutting list and fabrics, its quilt in several sizes, a roll of strips first. */
 import { across, callsIn, type Entry, type Format, heading, lines, nameOf, type Sheet } from "./book";
 import type { PlanningWorkbook } from "./index";
-import { blank, BLADES, inUnits, shopUnit, STEPS, tickColumn, UNITS, unlessTooLong } from "./shared";
+import {
+  AT_THE_IRON,
+  blank,
+  BLADES,
+  inUnits,
+  NEEDLES,
+  shopUnit,
+  STEPS,
+  tickColumn,
+  UNITS,
+  unlessTooLong,
+} from "./shared";
 
 const U = "Block!$B$5";
 const q = callsIn(U);
@@ -87,8 +98,8 @@ function block(): Sheet {
     ...lines(`A${LAST_PIECE + 2}`, [
       "Units are cut a little large and trimmed after sewing; squares and rectangles are sewn as cut.",
       "Spare: units or triangles beyond what the blocks need.",
-      BLADES,
     ]),
+    ...lines(`A${LAST_PIECE + 5}`, [BLADES, AT_THE_IRON, NEEDLES], "caution"),
   ];
   return {
     name: "Block",
@@ -180,6 +191,7 @@ function roll(): Sheet {
       "A patch comes from a strip where one of its sides is the strip's width.",
       "Count your own roll and measure a strip: bundles and pinked edges differ.",
     ]),
+    ...lines("A56", [BLADES], "caution"),
   ];
   return { name: "Roll", widths: [26, 12, 12, 14, 10, 14], entries, frozen: { rows: 2 }, print: "one page" };
 }

@@ -8,6 +8,8 @@ export const STEPS = ["0.05", "0.1", "0.125", "0.25", "0.5", "1"];
 
 export const BLADES = "Blades: close the cutter after every cut, cut away from yourself, keep it from children.";
 export const AT_THE_IRON = "Irons: stand it up, mind the cord and the steam, let pieces cool before you handle them.";
+export const NEEDLES = "Needles and pins: count them in and out; none on the floor or in the quilt.";
+export const INFANTS = "No quilt belongs in the sleep space of an infant, whatever its size is called.";
 export const MEASURE_THE_SQUARES =
   "Print at 100 %. The squares must measure 1 in and 25 mm; if not, use no shape of this page as a pattern.";
 

@@ -1,6 +1,6 @@
 /** A page for one size of quilt, which a student fills in. */
 import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, inUnits, MEASURE_THE_SQUARES, shopUnit, tickRow } from "../shared";
+import { AT_THE_IRON, BLADES, inUnits, MEASURE_THE_SQUARES, NEEDLES, shopUnit, tickRow } from "../shared";
 import { EXTRA, MARGIN, q, SEAM, type Size, sizeText, SQUARING, STEP, STRIP, TAIL, U } from "./cells";
 
 /** Fabrics of a page by letter: row, what it looks like, what it is for. */
@@ -143,7 +143,7 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
     ...heading("A40", "Border: measure edge, middle, edge, raw edge to raw edge", 8),
     ...measured(41, "length of the top: cut two sides"),
     ...measured(42, "width with the sides on: cut two"),
-    ...lines("A43", [BLADES, AT_THE_IRON, MEASURE_THE_SQUARES], "caution"),
+    ...lines("A43", [BLADES, AT_THE_IRON, NEEDLES, MEASURE_THE_SQUARES], "caution"),
   ];
   return {
     name,

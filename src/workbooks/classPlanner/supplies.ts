@@ -1,6 +1,6 @@
 /** The supply list that is sent out, with a column for each size. */
 import { across, type Entry, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, tickRow } from "../shared";
+import { AT_THE_IRON, BLADES, INFANTS, NEEDLES, tickRow } from "../shared";
 import { EXTRA, q, SEAM, SIZES, sizeText, SQUARING, U } from "./cells";
 
 const TOOLS: [string, string][] = [
@@ -90,7 +90,7 @@ export function supplies(): Sheet {
     ]),
     { cell: "A35", style: "note", content: '="You need: "&Class!C9&"."' },
     { cell: "A36", style: "note", content: '="It takes "&Class!C10&". "&Class!C8&"."' },
-    ...lines("A38", [BLADES, AT_THE_IRON], "caution"),
+    ...lines("A38", [BLADES, AT_THE_IRON, NEEDLES, INFANTS], "caution"),
   ];
   return { name: "Supply list", widths: [5, 8, 40, 15, 15, 15], entries, print: "one page" };
 }

@@ -1,6 +1,6 @@
 /** The sheet Class: what the teacher settles. */
 import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, inUnits, shopUnit, STEPS, tickRow, UNITS } from "../shared";
+import { AT_THE_IRON, BLADES, INFANTS, inUnits, NEEDLES, shopUnit, STEPS, tickRow, UNITS } from "../shared";
 import { U } from "./cells";
 
 export function classSheet(): Sheet {
@@ -68,7 +68,7 @@ export function classSheet(): Sheet {
       { cell: `B${39 + index}`, style: "item", content: text },
     ]),
     ...heading("A44", "Say it aloud", 4),
-    ...lines("A45", [BLADES, AT_THE_IRON], "caution"),
+    ...lines("A45", [BLADES, AT_THE_IRON, NEEDLES, INFANTS], "caution"),
   ];
   return { name: "Class", widths: [9, 25, 56, 30], entries, frozen: { rows: 2 }, print: "one page" };
 }

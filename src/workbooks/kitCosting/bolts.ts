@@ -1,6 +1,6 @@
 /** The sheet Bolts: cuts from the bolts at hand. */
 import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { shopUnit, unlessTooLong } from "../shared";
+import { BLADES, shopUnit, unlessTooLong } from "../shared";
 import { FIRST, GENEROSITY, LAST, q, U } from "./cells";
 
 const BOLT_ROWS = 8;
@@ -57,6 +57,7 @@ export function bolts(): Sheet {
       "Every cut is as long as stated and the generosity of the sheet Kit.",
       "Fewest bolts are opened; of equal ways the one that leaves least is taken.",
     ]),
+    ...lines("A64", [BLADES], "caution"),
   ];
   return {
     name: "Bolts",

@@ -1,6 +1,6 @@
 /** The packing list, one page for each bag. */
 import { across, type Entry, lines, type Sheet } from "../book";
-import { tickRow } from "../shared";
+import { BLADES, INFANTS, NEEDLES, tickRow } from "../shared";
 import { GENEROSITY, q, ROWS, U } from "./cells";
 
 export function card(): Sheet {
@@ -39,7 +39,8 @@ export function card(): Sheet {
       content: `="Each cut is at least "&${q("LENGTHTEXT", { length: GENEROSITY })}&" "&${U}&" longer than stated. Not washed. Amounts are for prints that may be turned."`,
     },
     ...lines("A25", ["Fabrics carry their letter: the same in the pattern and on the bag."]),
-    ...lines("A27", ["Packed by: ______________________     Date: ______________"], "label"),
+    ...lines("A27", [BLADES, NEEDLES, INFANTS], "caution"),
+    ...lines("A31", ["Packed by: ______________________     Date: ______________"], "label"),
   ];
   return { name: "Packing list", widths: [5, 9, 50, 20], entries, print: "one page" };
 }

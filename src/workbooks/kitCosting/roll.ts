@@ -1,6 +1,6 @@
 /** The sheet Roll: a roll of strips instead of yardage. */
 import { across, type Entry, heading, lines, type Sheet } from "../book";
-import { input, inUnits, shopUnit, STEPS } from "../shared";
+import { BLADES, input, inUnits, shopUnit, STEPS } from "../shared";
 import { q, U } from "./cells";
 
 const PIECES: (string | number)[][] = [
@@ -75,6 +75,7 @@ export function roll(): Sheet {
       "Strips left on a roll go into other kits; pinked edges are taken as part of the width.",
       "A strip is one color: sort the pieces so that each kit has the colors it should.",
     ]),
+    ...lines("A47", [BLADES], "caution"),
   ];
   return { name: "Roll", widths: [30, 12, 12, 14, 12, 14], entries, frozen: { rows: 2 }, print: "one page" };
 }

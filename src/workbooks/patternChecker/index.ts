@@ -1,7 +1,7 @@
 /** Pattern checker: what a printed pattern claims, and which of it cannot be right. */
 import { across, type Entry, heading, lines, type Sheet } from "../book";
 import type { PlanningWorkbook } from "../index";
-import { input, inUnits, shopUnit, STEPS, UNITS } from "../shared";
+import { AT_THE_IRON, BLADES, input, inUnits, NEEDLES, shopUnit, STEPS, UNITS } from "../shared";
 import { FABRIC_VERDICTS, fabricSheet } from "./fabric";
 import { finishingRules } from "./finishing";
 import { pieceRules } from "./pieces";
@@ -76,6 +76,7 @@ function patternSheet(): Sheet {
     { cell: `A${last + 1}`, style: "answerText", content: "All rules" },
     { cell: `B${last + 1}`, style: "buy", content: `=SUM(B${first}:B${last})`, format: "count" },
     { cell: `C${last + 1}`, style: "buy", content: `=SUM(C${first}:C${last})`, format: "count" },
+    ...lines(`A${last + 3}`, [BLADES, AT_THE_IRON, NEEDLES], "caution"),
   ];
   return { name: "Pattern", widths: [70, 20, 9, 12], entries, frozen: { rows: 2 }, print: "one page" };
 }

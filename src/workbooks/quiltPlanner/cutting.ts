@@ -1,6 +1,6 @@
 /** The sheets Cutting and Plans: every piece, and the strips that it comes from. */
 import { type Entry, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, MEASURE_THE_SQUARES, tickColumn, unlessTooLong } from "../shared";
+import { AT_THE_IRON, BLADES, MEASURE_THE_SQUARES, NEEDLES, tickColumn, unlessTooLong } from "../shared";
 import { borderWidth, CUTTING, FABRIC_ROWS, pieces, q, SEAM, SQUARING, U } from "./cells";
 
 export function cutting(): Sheet {
@@ -36,7 +36,7 @@ export function cutting(): Sheet {
     borderTable(firstBorder + 1, "Design!$H$5", "Design!$I$5", 15),
     ...heading(`A${secondBorder}`, "Second border", 4),
     borderTable(secondBorder + 1, inside, insideLength, 16),
-    ...lines(`A${secondBorder + 7}`, [BLADES, AT_THE_IRON, MEASURE_THE_SQUARES], "caution"),
+    ...lines(`A${secondBorder + 7}`, [BLADES, AT_THE_IRON, NEEDLES, MEASURE_THE_SQUARES], "caution"),
   ];
   return {
     name: "Cutting",
@@ -57,6 +57,7 @@ export function plans(): Sheet {
   const entries: Entry[] = [
     { cell: "A1", style: "title", content: "Plans" },
     ...lines("A2", ["Strips across each fabric, the highest first, and what comes from each."], "lead"),
+    ...lines("A3", [BLADES], "caution"),
     ...FABRIC_ROWS.flatMap((fabric, index): Entry[] => {
       const top = 4 + index * BAND;
       const letter = `Design!$B$${fabric}`;

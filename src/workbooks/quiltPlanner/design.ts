@@ -108,6 +108,7 @@ export function design(): Sheet {
       "Nothing is added for shrinking.",
       "One-way prints and matched prints need more.",
       "Batting packages are usual sizes; see yours.",
+      "No quilt belongs where an infant sleeps.",
     ]),
   ];
   return {

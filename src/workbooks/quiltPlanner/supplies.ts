@@ -1,6 +1,6 @@
 /** The supply list, on one page. */
 import { across, type Entry, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, panelWord } from "../shared";
+import { AT_THE_IRON, BLADES, INFANTS, NEEDLES, panelWord } from "../shared";
 import { CUTTING, FABRIC_ROWS, q, SEAM, SQUARING, U } from "./cells";
 
 export function supplies(): Sheet {
@@ -77,7 +77,7 @@ export function supplies(): Sheet {
       "One letter stands for one fabric, here, in the cutting list and on the bags.",
       "Leave borders uncut until the quilt is measured.",
     ]),
-    ...lines("A33", [BLADES, AT_THE_IRON], "caution"),
+    ...lines("A33", [BLADES, AT_THE_IRON, NEEDLES, INFANTS], "caution"),
   ];
   return { name: "Supply list", widths: [4, 7, 26, 38, 21], entries, print: "one page" };
 }
