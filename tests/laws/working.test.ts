@@ -44,7 +44,7 @@ describe.each(ids)("%s", (id) => {
     }
   });
 
-  test("comes to the answer", () => {
+  test("comes to the answer, told by step() in src/math", () => {
     for (const row of rows) {
       const { answer, steps } = tell(row);
       if (typeof answer !== "number" || answer <= 0 || TELL_NOTHING.has(id)) continue;
