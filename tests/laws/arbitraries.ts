@@ -2,11 +2,14 @@
 import fc from "fast-check";
 import { type Inches, inches } from "../../src/math/units";
 
+/** Off the marks, lengths differ by a hundred-thousandth of an inch or not at all: nearer ones are rounded as equal. */
+const PARTS = 100_000;
+
 /** A length from `least` to `most` inches, half of the time a multiple of a sixteenth. */
 export function lengths(least: number, most: number): fc.Arbitrary<Inches> {
-  const onMarks = fc.integer({ min: Math.ceil(least * 16), max: Math.floor(most * 16) }).map((marks) => marks / 16);
-  const anywhere = fc.double({ min: least, max: most, noNaN: true });
-  return fc.oneof(onMarks, anywhere).map(inches);
+  const whole = (parts: number) =>
+    fc.integer({ min: Math.ceil(least * parts), max: Math.floor(most * parts) }).map((count) => inches(count / parts));
+  return fc.oneof(whole(16), whole(PARTS));
 }
 
 /** Seams that makers sew. */

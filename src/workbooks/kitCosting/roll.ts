@@ -69,7 +69,7 @@ export function roll(): Sheet {
       cell: "A43",
       style: "note",
       content:
-        '=IF(C38=0,"No piece is as wide as a strip: the roll is of no use here.","A roll serves "&INT($B$5/C38)&" kits. "&IF(D42<0,"The roll is cheaper for a kit by ",IF(D42>0,"The roll is dearer for a kit by ","Both cost the same, "))&TEXT(ABS(D42)+0.000001,"0.00")&".")',
+        '=IF(C38=0,"No piece is as wide as a strip: the roll is of no use here.","A roll serves "&INT($B$5/C38)&" kits. "&IF(D42<0,"The roll is cheaper for a kit by ",IF(D42>0,"The roll is dearer for a kit by ","Both cost the same, "))&TEXT(ROUND(ABS(D42)+0.000001,2),"0.00")&".")',
     },
     ...lines("A44", [
       "Strips left on a roll go into other kits; pinked edges are taken as part of the width.",

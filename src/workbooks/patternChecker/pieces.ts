@@ -174,6 +174,6 @@ export const pieceRules: readonly Rule[] = [
     needs: ["B", "C", "G"],
     answer: (cell) => q("CUTSQUARE", { finished: cell("B"), seam: cell("C"), units: '"cm"' }),
     verdict: (cell) =>
-      `IF(ABS(${cell("G")}-${cell("I")})<0.06,"OK","${WRONG}"&TEXT(ABS(${cell("G")}-${cell("I")})+0.000001,"0.0#")&" cm off")`,
+      `IF(ABS(${cell("G")}-${cell("I")})<0.06,"OK","${WRONG}"&TEXT(ROUND(ABS(${cell("G")}-${cell("I")})+0.000001,2),"0.0#")&" cm off")`,
   },
 ];
