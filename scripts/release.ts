@@ -9,7 +9,7 @@ import { dirname, join, posix, relative, sep } from "node:path";
 import { parseArgs } from "node:util";
 import { zipSync } from "fflate";
 import { workbooks } from "../src/workbooks";
-import { FIRST_GUIDE, guideFiles } from "./release/guides";
+import { FIRST_GUIDE, guideFiles, plainPage } from "./release/guides";
 import { licensesText } from "./release/licenses";
 import { publicAddress } from "./webpack/addresses";
 
@@ -73,19 +73,11 @@ function isThere(folder: string, link: string): boolean {
 
 function startPage(): string {
   const books = workbooks.map(({ name, title }) => `<li><a href="workbooks/${name}.xlsx">${title}</a></li>`);
-  return `<!doctype html>
-<html lang="en">
-  <head>
-    <meta charset="utf-8" />
-    <meta name="viewport" content="width=device-width, initial-scale=1" />
-    <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'" />
-    <meta name="color-scheme" content="light dark" />
-    <title>Piecewise</title>
-    <link rel="icon" href="icons/icon-32.png" />
-    <link rel="stylesheet" href="pane.css" />
-  </head>
-  <body class="about-page">
-    <main>
+  return plainPage("Piecewise", {
+    up: "",
+    styles: ["pane.css"],
+    kind: "about-page",
+    body: `<main>
       <h1>Piecewise: quilting functions for spreadsheets</h1>
       <p><a href="practice/index.html">Open the practice sheet</a>, which needs nothing but this browser.</p>
       <p>For Excel: <a href="manifest.xml" download>download the add-in file</a>, and read <a href="${GUIDES}/docs/publishing.html">how to load it</a>.</p>
@@ -94,10 +86,8 @@ function startPage(): string {
         ${books.join("\n        ")}
       </ul>
       <p><a href="pane.html">All functions</a> · <a href="${GUIDES}/${FIRST_GUIDE}">Guides</a> · <a href="about.html">About</a> · <a href="licenses.txt">Licenses</a></p>
-    </main>
-  </body>
-</html>
-`;
+    </main>`,
+  });
 }
 
 /** Every file below a folder, by its path from there. */

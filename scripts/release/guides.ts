@@ -26,6 +26,22 @@ export function guideFiles(): Map<string, string | Buffer> {
 export function guidePage(name: string, markdown: string): string {
   const up = "../".repeat(name.split("/").length - 1);
   const title = /^# (.*)$/m.exec(markdown)?.[1] ?? "Guide";
+  return plainPage(`${escaped(plain(title))} · Piecewise`, {
+    up: `${up}../`,
+    styles: [`${up}../pane.css`, `${up}guides.css`],
+    kind: "about-page guide",
+    body: `<nav aria-label="Piecewise"><a href="${up}../index.html">Piecewise</a> · <a href="${up}${FIRST_GUIDE}">Guides</a> · <a href="${up}docs/reference/README.html">All functions</a></nav>
+    <main>
+${written(markdown)}
+    </main>`,
+  });
+}
+
+/** A page without scripts; `up` leads to the first page's folder. */
+export function plainPage(
+  title: string,
+  { up, styles, kind, body }: { up: string; styles: readonly string[]; kind: string; body: string },
+): string {
   return `<!doctype html>
 <html lang="en">
   <head>
@@ -33,16 +49,12 @@ export function guidePage(name: string, markdown: string): string {
     <meta name="viewport" content="width=device-width, initial-scale=1" />
     <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'" />
     <meta name="color-scheme" content="light dark" />
-    <title>${escaped(plain(title))} · Piecewise</title>
-    <link rel="icon" href="${up}../icons/icon-32.png" />
-    <link rel="stylesheet" href="${up}../pane.css" />
-    <link rel="stylesheet" href="${up}guides.css" />
+    <title>${title}</title>
+    <link rel="icon" href="${up}icons/icon-32.png" />
+    ${styles.map((style) => `<link rel="stylesheet" href="${style}" />`).join("\n    ")}
   </head>
-  <body class="about-page guide">
-    <nav aria-label="Piecewise"><a href="${up}../index.html">Piecewise</a> · <a href="${up}${FIRST_GUIDE}">Guides</a> · <a href="${up}docs/reference/README.html">All functions</a></nav>
-    <main>
-${written(markdown)}
-    </main>
+  <body class="${kind}">
+    ${body}
   </body>
 </html>
 `;
