@@ -23,7 +23,7 @@ export function shopUnit(units: string): string {
   return `=IF(${units}="cm","m","yd")`;
 }
 
-/** A label, a yellow cell for the maker's own, and its unit. */
+/** A label, a yellow cell for the maker's own, and its unit; each in its column. */
 export function input(
   row: number,
   label: string,
@@ -31,11 +31,12 @@ export function input(
   format?: Format,
   unit = "",
   choices?: Entry["choices"],
+  [labels, inputs, units] = ["A", "B", "C"],
 ): Entry[] {
   return [
-    { cell: `A${row}`, style: "label", content: label },
-    { cell: `B${row}`, style: format || choices ? "input" : "inputText", content, format, choices },
-    ...(unit ? [{ cell: `C${row}`, style: "unit", content: unit } satisfies Entry] : []),
+    { cell: `${labels}${row}`, style: "label", content: label },
+    { cell: `${inputs}${row}`, style: format || choices ? "input" : "inputText", content, format, choices },
+    ...(unit ? [{ cell: `${units}${row}`, style: "unit", content: unit } satisfies Entry] : []),
   ];
 }
 

@@ -1,67 +1,26 @@
 /** The built pane page in a real browser: inside the spreadsheet, as far as office.js can tell, and outside of any. */
-import { existsSync, mkdirSync } from "node:fs";
-import { extname, join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { worksheetFunctions } from "../../functions";
 import { builtAddin } from "../contract/built";
 import { callsWithStrangers, direct, ids, isClean, padded, rows } from "../contract/calls";
 import type { Call, Outcome } from "../contract/vendorRuntime";
-import { describeInBrowser, launchBrowser } from "./browser";
-import { expectAccessible, SCREENSHOTS } from "./paneHarness";
+import { describeInBrowser } from "./browser";
+import { ADDRESS, expectAccessible, serveOnly } from "./paneHarness";
 import { HOST_QUERY, insideSpreadsheet } from "./spreadsheetHost";
-
-const ADDRESS = "https://localhost:3000";
-/** The vendor's library reports to its maker while it thinks that it is in the host. Here it gets no answer. */
-const VENDOR_TELEMETRY = "https://telemetryservice.firstpartyapps.oaspapps.com";
-const TYPES: Record<string, string> = {
-  ".html": "text/html",
-  ".js": "text/javascript",
-  ".css": "text/css",
-  ".json": "application/json",
-  ".png": "image/png",
-};
+import { Watched } from "./watched";
 
 describeInBrowser("The pane page", () => {
   const folder = builtAddin();
-  let browser: Browser;
-  let complaints: string[];
-
-  beforeAll(async () => {
-    mkdirSync(SCREENSHOTS, { recursive: true });
-    browser = await launchBrowser();
-  });
-
-  afterAll(() => browser.close());
-
-  beforeEach(() => {
-    complaints = [];
-  });
-
-  afterEach(async () => {
-    for (const context of browser.contexts()) await context.close();
-    expect(complaints).toEqual([]);
-  });
+  const watched = new Watched();
 
   /** A page on which the built files stand at their address, and nothing else is reached. */
   async function open(file: string, { inside = false, width = 320, dark = false } = {}): Promise<Page> {
-    const page = await browser.newPage({
+    const page = await watched.browser.newPage({
       viewport: { width, height: 720 },
       colorScheme: dark ? "dark" : "light",
     });
-    page.on("pageerror", (error) => complaints.push(error.message));
-    page.on("console", (message) => {
-      if (message.type() === "error") complaints.push(message.text());
-    });
-    await page.route("**/*", async (route) => {
-      const { origin, pathname } = new URL(route.request().url());
-      const path = join(folder, pathname);
-      if (origin === ADDRESS && existsSync(path)) {
-        await route.fulfill({ path, contentType: TYPES[extname(path)] });
-      } else {
-        if (origin !== VENDOR_TELEMETRY) complaints.push(`asked for ${route.request().url()}`);
-        await route.abort();
-      }
-    });
+    watched.watch(page);
+    await serveOnly(folder, page, watched);
     if (inside) await insideSpreadsheet(page);
     await page.goto(`${ADDRESS}/${file}${inside ? HOST_QUERY : ""}`);
     return page;

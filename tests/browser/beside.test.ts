@@ -1,48 +1,22 @@
 /** The pane beside the grid of the practice sheet, as built and served, in a real browser. */
-import { mkdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { strFromU8, unzipSync } from "fflate";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { BUILDING, ROOT, Started } from "../practice/started";
-import { describeInBrowser, launchBrowser } from "./browser";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { describeInBrowser } from "./browser";
 import { expectAccessible, expectText } from "./paneHarness";
 import { expectCell, go, PATIENCE, ready, type } from "./practicePage";
-
-const SCREENSHOTS = join(ROOT, "dist/screenshots");
+import { SCREENSHOTS, servedPractice, Watched } from "./watched";
 
 describeInBrowser("The pane beside the grid", () => {
-  let started: Started;
-  let browser: Browser;
-  let complaints: string[];
-
-  beforeAll(async () => {
-    mkdirSync(SCREENSHOTS, { recursive: true });
-    started = await Started.start();
-    browser = await launchBrowser();
-  }, BUILDING);
-
-  afterAll(async () => {
-    await browser.close();
-    await started.stop();
-  });
-
-  beforeEach(() => {
-    complaints = [];
-  });
-
-  afterEach(async () => {
-    for (const context of browser.contexts()) await context.close();
-    expect(complaints).toEqual([]);
-  });
+  const address = servedPractice();
+  const watched = new Watched();
 
   /** The starter sheet, with the pane open where the window has room for both. */
   async function open(look: BrowserContextOptions = {}): Promise<Page> {
-    const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, ...look });
-    page.on("pageerror", (error) => complaints.push(error.message));
-    page.on("console", (message) => {
-      if (message.type() === "error") complaints.push(message.text());
-    });
-    await page.goto(started.address);
+    const page = await watched.browser.newPage({ viewport: { width: 1440, height: 900 }, ...look });
+    watched.watch(page);
+    await page.goto(address());
     await ready(page);
     return page;
   }

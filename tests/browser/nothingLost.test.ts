@@ -2,10 +2,11 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
-import { BUILDING, ROOT, Started } from "../practice/started";
-import { BROWSER_ARGUMENTS, describeInBrowser, findBrowser, launchBrowser } from "./browser";
+import { type BrowserContext, chromium, type Page } from "playwright-core";
+import { ROOT } from "../practice/started";
+import { BROWSER_ARGUMENTS, describeInBrowser, findBrowser } from "./browser";
 import { expectCell, kept, PATIENCE, ready, type } from "./practicePage";
+import { servedPractice, Watched } from "./watched";
 
 /** A sheet as version 0.1.0 kept it. */
 const OLD = JSON.parse(readFileSync(join(ROOT, "tests/data/kept-0.1.0.json"), "utf8")) as {
@@ -17,32 +18,15 @@ const OLD = JSON.parse(readFileSync(join(ROOT, "tests/data/kept-0.1.0.json"), "u
 const SAFE = 1000;
 
 describeInBrowser("Nothing is lost", () => {
-  let started: Started;
-  let browser: Browser;
+  const address = servedPractice();
+  const watched = new Watched();
   let context: BrowserContext;
-  let complaints: string[];
-
-  beforeAll(async () => {
-    started = await Started.start();
-    browser = await launchBrowser();
-  }, BUILDING);
-
-  afterAll(async () => {
-    await browser.close();
-    await started.stop();
-  });
 
   beforeEach(async () => {
-    complaints = [];
-    context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+    context = await watched.browser.newContext({ viewport: { width: 1280, height: 800 } });
     context.on("page", (page) => {
-      page.on("pageerror", (error) => complaints.push(error.message));
+      watched.watch(page, []);
     });
-  });
-
-  afterEach(async () => {
-    await context.close();
-    expect(complaints).toEqual([]);
   });
 
   test("over a reload", async () => {
@@ -140,7 +124,7 @@ describeInBrowser("Nothing is lost", () => {
         throw new DOMException("no room", "QuotaExceededError");
       };
     });
-    await page.goto(started.address);
+    await page.goto(address());
     await ready(page);
     await type(page, "J5", "mine");
     const alert = page.getByRole("alert");
@@ -173,7 +157,7 @@ describeInBrowser("Nothing is lost", () => {
         },
       });
     });
-    await page.goto(started.address);
+    await page.goto(address());
     await ready(page);
     await page.getByRole("button", { name: "New" }).click();
     await page.getByRole("alert").getByText("no room left to keep this sheet").waitFor(PATIENCE);
@@ -191,7 +175,7 @@ describeInBrowser("Nothing is lost", () => {
         throw new DOMException("switched off", "SecurityError");
       };
     });
-    await page.goto(started.address);
+    await page.goto(address());
     await ready(page);
     const alert = page.getByRole("alert");
     await alert.getByText("This browser keeps nothing for this page").waitFor(PATIENCE);
@@ -239,7 +223,7 @@ describeInBrowser("Nothing is lost", () => {
     await type(page, "J5", "not lost");
     await kept(page);
     const newer = await context.newPage();
-    await newer.goto(new URL("icon.svg", started.address).href);
+    await newer.goto(new URL("icon.svg", address()).href);
     await newer.evaluate(
       () =>
         new Promise((resolve, reject) => {
@@ -256,7 +240,7 @@ describeInBrowser("Nothing is lost", () => {
 
   async function open(inside = context): Promise<Page> {
     const page = await inside.newPage();
-    await page.goto(started.address);
+    await page.goto(address());
     await ready(page);
     return page;
   }
@@ -264,10 +248,10 @@ describeInBrowser("Nothing is lost", () => {
   /** Puts a sheet where the page keeps its sheets, as the one that was open last. */
   async function put(sheet: { id: string; [more: string]: unknown }): Promise<void> {
     const page = await context.newPage();
-    await page.goto(started.address);
+    await page.goto(address());
     await ready(page);
     await kept(page);
-    await page.goto(new URL("icon.svg", started.address).href);
+    await page.goto(new URL("icon.svg", address()).href);
     await page.evaluate(replaceKept, sheet);
     await page.close();
   }

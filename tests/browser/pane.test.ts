@@ -11,9 +11,9 @@ import {
   openBesideMemory,
   openForm,
   openInBrowser,
-  SCREENSHOTS,
   select,
 } from "./paneHarness";
+import { SCREENSHOTS } from "./watched";
 import { HOST_QUERY, insideSpreadsheet } from "./spreadsheetHost";
 import { type ModelCells, withWorkbook } from "./workbookModel";
 

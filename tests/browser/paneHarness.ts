@@ -1,13 +1,13 @@
 /** The pane's pages in a browser: nothing else is reached, and nothing may be complained of. */
-import { existsSync, mkdirSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { extname, join } from "node:path";
-import type { Browser, Page } from "playwright-core";
-import { launchBrowser } from "./browser";
+import type { Page } from "playwright-core";
 import { buildMemoryPage, removeMemoryPage } from "./memoryBuild";
+import { SCREENSHOTS, Watched } from "./watched";
 
-const ADDRESS = "https://localhost:3000";
+export const ADDRESS = "https://localhost:3000";
+/** The vendor's library reports to its maker while it thinks that it is in the host. Here it gets no answer. */
 const VENDOR_TELEMETRY = "https://telemetryservice.firstpartyapps.oaspapps.com";
-export const SCREENSHOTS = join(__dirname, "../../dist/screenshots");
 /** No script or style stands in the page itself, and nothing is fetched from elsewhere. */
 const STRICT =
   "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; connect-src 'self'";
@@ -30,53 +30,42 @@ export interface Look {
 /** Opens a file of a folder as a page. */
 export type Open = (folder: string, file: string, look?: Look) => Promise<Page>;
 
-/** Starts a browser before the tests of this `describe`, and closes what each of them opened. */
+/** For the tests of one `describe`, each of which opens its own pages. */
 export function openInBrowser(): Open {
-  let browser: Browser;
-  let complaints: string[];
-
-  beforeAll(async () => {
-    mkdirSync(SCREENSHOTS, { recursive: true });
-    browser = await launchBrowser();
-  });
-
-  afterAll(() => browser.close());
-
-  beforeEach(() => {
-    complaints = [];
-  });
-
-  afterEach(async () => {
-    for (const context of browser.contexts()) await context.close();
-    expect(complaints).toEqual([]);
-  });
-
+  const watched = new Watched();
   return async (folder, file, look = {}) => {
-    const page = await browser.newPage({
+    const page = await watched.browser.newPage({
       viewport: { width: look.width ?? 320, height: 800 },
       colorScheme: look.dark ? "dark" : "light",
       forcedColors: look.forced ? "active" : "none",
       acceptDownloads: true,
     });
-    page.on("pageerror", (error) => complaints.push(error.message));
-    page.on("console", (message) => {
-      if (message.type() === "error") complaints.push(message.text());
-    });
-    await page.route("**/*", async (route) => {
-      const { origin, pathname } = new URL(route.request().url());
-      const path = join(folder, pathname);
-      if (origin === ADDRESS && existsSync(path)) {
-        await route.fulfill({ body: readFileSync(path), contentType: TYPES[extname(path)], headers: look.headers });
-      } else {
-        if (origin !== VENDOR_TELEMETRY) complaints.push(`asked for ${route.request().url()}`);
-        await route.abort();
-      }
-    });
+    watched.watch(page);
+    await serveOnly(folder, page, watched, look.headers);
     await look.prepare?.(page);
     await page.goto(`${ADDRESS}/${file}`);
     await page.getByRole("tab").first().waitFor();
     return page;
   };
+}
+
+/** Puts the files of a folder at their address, and lets the page reach nothing else. */
+export async function serveOnly(
+  folder: string,
+  page: Page,
+  { complaints }: Watched,
+  headers?: Record<string, string>,
+): Promise<void> {
+  await page.route("**/*", async (route) => {
+    const { origin, pathname } = new URL(route.request().url());
+    const path = join(folder, pathname);
+    if (origin === ADDRESS && existsSync(path)) {
+      await route.fulfill({ body: readFileSync(path), contentType: TYPES[extname(path)], headers });
+    } else {
+      if (origin !== VENDOR_TELEMETRY) complaints.push(`asked for ${route.request().url()}`);
+      await route.abort();
+    }
+  });
 }
 
 /** Opens the pane beside a sheet in memory: the plan of a throw, or of a quilt drawn in cells. */

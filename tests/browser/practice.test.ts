@@ -1,53 +1,30 @@
 /** The practice sheet as built and served, in a real browser, by keyboard and mouse. */
-import { mkdirSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { BUILDING, ROOT, Started } from "../practice/started";
-import { describeInBrowser, launchBrowser } from "./browser";
+import type { BrowserContext, Page } from "playwright-core";
+import { describeInBrowser } from "./browser";
 import { cell, expectCell, go, kept, PATIENCE, ready, sentence, status, type } from "./practicePage";
-
-const SCREENSHOTS = join(ROOT, "dist/screenshots");
+import { SCREENSHOTS, servedPractice, Watched } from "./watched";
 
 describeInBrowser("The practice sheet", () => {
-  let started: Started;
-  let browser: Browser;
+  const address = servedPractice();
+  const watched = new Watched();
   let context: BrowserContext;
-  let complaints: string[];
-
-  beforeAll(async () => {
-    mkdirSync(SCREENSHOTS, { recursive: true });
-    started = await Started.start();
-    browser = await launchBrowser();
-  }, BUILDING);
-
-  afterAll(async () => {
-    await browser.close();
-    await started.stop();
-  });
 
   beforeEach(async () => {
-    complaints = [];
     const localStorage = [{ name: "piecewise pane", value: '{"open":false}' }];
-    context = await browser.newContext({
+    context = await watched.browser.newContext({
       viewport: { width: 1280, height: 800 },
-      storageState: { cookies: [], origins: [{ origin: new URL(started.address).origin, localStorage }] },
+      storageState: { cookies: [], origins: [{ origin: new URL(address()).origin, localStorage }] },
     });
     context.on("page", (page) => {
-      page.on("pageerror", (error) => complaints.push(error.message));
-      page.on("console", (message) => {
-        if (["error", "warning"].includes(message.type())) complaints.push(message.text());
-      });
+      watched.watch(page, ["error", "warning"]);
       page.on("request", (request) => {
         const { protocol, hostname } = new URL(request.url());
         const local = hostname === "localhost" || protocol === "blob:" || protocol === "data:";
-        if (!local) complaints.push(`asked for ${request.url()}`);
+        if (!local) watched.complaints.push(`asked for ${request.url()}`);
       });
     });
-  });
-
-  afterEach(async () => {
-    await context.close();
-    expect(complaints).toEqual([]);
   });
 
   test("a formula typed in a cell is answered", async () => {
@@ -252,7 +229,7 @@ describeInBrowser("The practice sheet", () => {
   async function open(viewport?: { width: number; height: number }): Promise<Page> {
     const page = await context.newPage();
     if (viewport) await page.setViewportSize(viewport);
-    await page.goto(started.address);
+    await page.goto(address());
     await ready(page);
     return page;
   }

@@ -1,6 +1,6 @@
 /** The sheet Class: what the teacher settles. */
-import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, INFANTS, inUnits, NEEDLES, shopUnit, STEPS, tickRow, UNITS } from "../shared";
+import { across, type Entry, heading, lines, type Sheet } from "../book";
+import { AT_THE_IRON, BLADES, INFANTS, input, inUnits, NEEDLES, shopUnit, STEPS, tickRow, UNITS } from "../shared";
 import { U } from "./cells";
 
 export function classSheet(): Sheet {
@@ -73,23 +73,7 @@ export function classSheet(): Sheet {
   return { name: "Class", widths: [9, 25, 56, 30], entries, frozen: { rows: 2 }, print: "one page" };
 }
 
-function setting(
-  row: number,
-  label: string,
-  content: string | number,
-  format?: Format,
-  unit = "",
-  choices?: Entry["choices"],
-): Entry[] {
-  return [
-    { cell: `A${row}`, style: "label", content: label },
-    {
-      cell: `C${row}`,
-      style: "input",
-      content,
-      ...(format ? { format } : {}),
-      ...(choices ? { choices } : {}),
-    },
-    ...(unit ? [{ cell: `D${row}`, style: "unit", content: unit } satisfies Entry] : []),
-  ];
+/** A label and a yellow cell; the second column is the labels' too. */
+function setting(...[row, label, content, format, unit, choices]: Parameters<typeof input>): Entry[] {
+  return input(row, label, content, format, unit, choices, ["A", "C", "D"]);
 }
