@@ -24,23 +24,23 @@ export function referenceFiles(): Map<string, string> {
   const files = new Map<string, string>();
   const index: string[] = [];
   for (const [family, functions] of Object.entries(families)) {
-    const entries = Object.keys(functions).map((name) => metadata.get(worksheetName(name)));
+    const entries = Object.keys(functions).map((name) => metadata.get(worksheetName(name))!);
     const title = family[0].toUpperCase() + family.slice(1);
     files.set(
       `${family}.md`,
       familyPage({
         family,
         title,
-        functions: entries.filter((entry) => entry !== undefined),
+        functions: entries,
         comments,
         cases: cases[family] ?? [],
         figures: new Set(figures.keys()),
       }),
     );
-    const list = entries.map((entry) => {
-      const { id, description } = entry!;
-      return `- [${id}](${family}.md#${id.toLowerCase()}): ${description.split(". ")[0].replace(/\.$/, "")}`;
-    });
+    const list = entries.map(
+      ({ id, description }) =>
+        `- [${id}](${family}.md#${id.toLowerCase()}): ${description.split(". ")[0].replace(/\.$/, "")}`,
+    );
     index.push(`## ${title}\n\n${list.join("\n")}`);
   }
   files.set("README.md", ["# The functions", GENERATED, readingHelp, BLOCK_LINK, ...index].join("\n\n") + "\n");

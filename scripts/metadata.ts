@@ -2,11 +2,12 @@
 import { readFileSync, writeFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { parseTree } from "custom-functions-metadata";
+import { worksheetFunctions } from "../functions";
 
 const ROOT = join(__dirname, "..");
 export const METADATA_FILE = join(ROOT, "manifest", "functions.json");
 
-/** The metadata of every function as text, or an error that lists what the generator refuses. */
+/** The metadata of every function as text, or an error that lists what the generator refuses or does not see. */
 export function metadataText(): string {
   const folder = join(ROOT, "functions");
   const functions = readdirSync(folder)
@@ -18,6 +19,9 @@ export function metadataText(): string {
       if (errors.length > 0) throw new Error(`${file}: ${errors.join("; ")}`);
       return parsed.functions.map((entry) => ({ ...entry, description: summary(entry.description) }));
     });
+  const described = new Set(functions.map(({ id }) => id));
+  const missing = [...worksheetFunctions.keys()].filter((id) => !described.has(id));
+  if (missing.length > 0) throw new Error(`@customfunction is missing in the doc comment of ${missing.join(", ")}`);
   return `${JSON.stringify({ functions }, null, 2)}\n`;
 }
 
