@@ -14,7 +14,6 @@ import { columnOf, Model } from "../../src/math/cutplan/model";
 import { Search } from "../../src/math/cutplan/search";
 import { tidyPlan } from "../../src/math/cutplan/tidy";
 import { Work } from "../../src/math/cutplan/work";
-import { Problem } from "../../src/math/problem";
 
 const side = fc.integer({ min: 4, max: 60 });
 const patch = fc.record({
@@ -118,39 +117,6 @@ describe("patches longer than the cloth is wide", () => {
     expect(plan.length).toBe(480);
     expect(plan.strips[0].pieces).toMatchObject([{ count: 4, across: 40, along: 480, turned: true }]);
     expect(checkPlan(plan, rows, on)).toEqual([]);
-  });
-
-  test("are refused otherwise, with both ways out", () => {
-    expect(() => planCuts([square, border], on)).toThrow(
-      'row 2 (border): 480 is wider than the 336 of usable cloth; write "join" to sew it together from strips, ' +
-        'or "along" to cut it along the length of the cloth',
-    );
-  });
-});
-
-describe("bad lists", () => {
-  const fails = (rows: CutList, sentence: string) => {
-    expect(() => planCuts(rows, { width: 336 })).toThrow(new Problem("bad input", sentence));
-  };
-
-  test("are refused with a sentence that names the row", () => {
-    fails([], "the list is empty");
-    fails([{ ...square, count: 0 }], "the list counts no patches");
-    fails([square, { ...square, count: 2.5 }], "row 2 (square): the count must be a whole number, not 2.5");
-    fails([{ ...square, label: "", height: 0 }], "row 1: the height must be more than 0");
-    fails([square, { ...square, count: 4990 }], "row 2 (square): more than 5000 patches in one plan");
-    fails(Array<Patch>(201).fill(square), "row 201: a cutting list has at most 200 rows, this one has 201");
-    fails(
-      [{ ...border, height: 400, whenLong: "along" }],
-      "row 1 (border): cut along the length it is 400 across, wider than the 336 of usable cloth; " +
-        'write "join" to sew it from strips',
-    );
-  });
-
-  test("are told that a patch just as high as the cloth is wide can be cut along it", () => {
-    expect(() => planCuts([{ ...border, height: 336 }], { width: 336 })).toThrow(
-      'or "along" to cut it along the length',
-    );
   });
 });
 

@@ -41,7 +41,7 @@ const BUDGET = 30e6;
  * The fewest panels of one size for a cutting list. Each panel is cut in strips, across or along, and the strips in
  * patches; a patch may be turned unless its row forbids it, and trimmed if the cloth allows it.
  *
- * @throws Problem "bad input" for a patch that no panel holds, naming the row
+ * @throws Problem "bad input" for rows that make no sense, "no answer" for a patch that no panel holds; both name the row
  */
 export function planPanels(list: CutList, size: PanelSize, options: Omit<Cloth, "width"> = {}): PanelPlan {
   checkPatches(list);

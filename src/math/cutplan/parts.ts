@@ -23,7 +23,7 @@ export interface Parts {
 /**
  * Reads a cutting list: refuses what cannot be cut, naming the row, and resolves patches wider than the cloth.
  *
- * @throws Problem "bad input"
+ * @throws Problem "bad input" for rows that make no sense, "no answer" for a row that cannot be cut
  */
 export function partsOf(list: CutList, cloth: Cloth): Parts {
   checkCloth(cloth);

@@ -16,7 +16,7 @@ const keptPlans = new Map<string, CutPlan>();
  * Length and number of strips come with a bound that no plan can beat; where plan and bound meet, the plan is proved
  * least. Trims and kinds of strip are only compared among the plans that were found.
  *
- * @throws Problem "bad input" for a row that cannot be cut, naming the row and the ways out
+ * @throws Problem "bad input" for rows that make no sense, "no answer" for a row that cannot be cut; both name the row
  */
 export function planCuts(list: CutList, cloth: Cloth): CutPlan {
   const { parts, joins } = partsOf(list, cloth);

@@ -34,7 +34,7 @@ export interface Cloth {
   readonly extraLength?: number;
   /** what one join of two strips loses: twice the seam when straight (default 0); "diagonal" loses the strip's own height */
   readonly joinLoss?: number | "diagonal";
-  /** steps of work, about 2 ns each (default 60 million) */
+  /** steps of work, about 2 ns each (default 40 million) */
   readonly budget?: number;
   /** how a refusal writes a length, such as "4 1/2 in" (default: the plain number) */
   readonly show?: (length: number) => string;
