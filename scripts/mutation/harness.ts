@@ -9,7 +9,7 @@ export interface GatheredTest {
   readonly run: () => unknown;
 }
 
-const gathered: GatheredTest[] = [];
+let gathered: GatheredTest[] = [];
 const groups: string[] = [];
 
 function title(template: string, values: readonly unknown[]): string {
@@ -38,6 +38,7 @@ function describe(name: string, body: () => unknown): void {
 
 /** Loads the test files and gives their tests. */
 export function gather(files: readonly string[]): GatheredTest[] {
+  gathered = [];
   const named = {
     test: Object.assign(test, { each: eachOf(test) }),
     describe: Object.assign(describe, { each: eachOf(describe) }),

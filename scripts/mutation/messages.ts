@@ -10,6 +10,8 @@ export interface Ran {
   readonly passed: boolean;
   /** How often it passed the place of each mutant. */
   readonly hits: Readonly<Record<string, number>>;
+  /** Files of the search in which it called a function, by their paths below src/math. */
+  readonly reached: readonly string[];
 }
 
 /** The worker's first report. */
@@ -23,6 +25,8 @@ export interface DryRun {
 export interface Trial {
   readonly id: string;
   readonly tests: readonly { readonly index: number; readonly limit: number }[];
+  /** Whether a file has changed, and everything must be loaded anew before. */
+  readonly reload?: boolean;
 }
 
 export interface Outcome {

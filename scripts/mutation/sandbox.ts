@@ -16,18 +16,14 @@ export interface Mutant {
 
 export const ROOT = join(__dirname, "..", "..");
 export const FOLDER = join(ROOT, "dist", "mutation");
-const SANDBOX = join(FOLDER, "sandbox");
+export const SANDBOX = join(FOLDER, "sandbox");
+export const MATHEMATICS = join(SANDBOX, "src/math");
 
 const COPIED = ["functions", "manifest", "scripts", "src", "tests", "package.json", "tsconfig.json"];
 
-/** Tests of the mathematics. */
+/** Tests of the mathematics, and those that pass the search for cutting plans, which take longer. */
 const TESTS = ["tests/cases.test.ts", "tests/pane/working.test.ts", "tests/laws"];
-
-/**
- * The search for cutting plans and its tests, which take longer than all others. Switches would slow it down a hundred times:
- * its mutants are written into its files, one at a time.
- */
-const SEARCH = { mutants: "cutplan/", tests: "tests/cutplan" };
+const TESTS_OF_SEARCH = ["tests/cases.test.ts", "tests/laws", "tests/cutplan"];
 
 /** Proofs on published benchmarks, which take many minutes. */
 const LEFT_OUT = "tests/cutplan/benchmarks.test.ts";
@@ -40,14 +36,17 @@ export function filesBelow(path: string, ending: string): string[] {
     .sort();
 }
 
-/** Whether a file, by its path below src/math, belongs to the search for cutting plans. */
+/**
+ * Whether a file, by its path below src/math, belongs to the search for cutting plans. Switches would slow it down a hundred
+ * times: its mutants are written into its files, one at a time.
+ */
 export function isSearch(file: string): boolean {
-  return file.startsWith(SEARCH.mutants);
+  return file.startsWith("cutplan/");
 }
 
 /** Writes one mutant into a file that carries no switches, until the function that comes back is called. */
 export function putIn({ file, start, end, replacement }: Mutant): () => void {
-  const path = join(SANDBOX, "src/math", file);
+  const path = join(MATHEMATICS, file);
   const clean = readFileSync(path, "utf8");
   writeFileSync(path, clean.slice(0, start) + replacement + clean.slice(end));
   return () => {
@@ -57,11 +56,11 @@ export function putIn({ file, start, end, replacement }: Mutant): () => void {
 
 /** What a worker loads to try mutants of these files: the mathematics, then the tests. */
 export function loadedFiles(mutated: readonly string[]): string[] {
-  const searched = mutated.some((file) => isSearch(relative("src/math", file)));
-  const tests = [...TESTS, ...(searched ? [SEARCH.tests] : [])]
+  const testsOf = (file: string) => (isSearch(relative("src/math", file)) ? TESTS_OF_SEARCH : TESTS);
+  const tests = [...new Set(mutated.flatMap(testsOf))]
     .flatMap((path) => filesBelow(join(SANDBOX, path), ".test.ts"))
     .filter((file) => file !== join(SANDBOX, LEFT_OUT));
-  return [...filesBelow(join(SANDBOX, "src/math"), ".ts"), join(SANDBOX, "tests/setup.ts"), ...tests];
+  return [...filesBelow(MATHEMATICS, ".ts"), join(SANDBOX, "tests/setup.ts"), ...tests];
 }
 
 /** Writes the sandbox and tells every mutant of the files, which are given from the root of the project. */
