@@ -31,12 +31,15 @@ function expectSame(name: string, found: string): void {
   expect(found).toBe(recorded[name]);
 }
 
-/** Strips as they are cut: 2 of height 40, each with 3 patches of row 0 and a turned one of row 1, is 2×40(3 of 0, 1 of 1t). */
+/**
+ * Strips as they are cut: 2 of height 40, each with 3 patches of row 0 and a turned one of row 1, is 2×40(3 of 0, 1 of 1t);
+ * f and r stand behind the full strips and the rest of a join.
+ */
 function told(strips: readonly Strip[]): string {
   return strips
     .map(({ times, height, pieces }) => {
       const inside = pieces.map(
-        ({ count, row, turned, part = "" }) => `${count} of ${row}${turned ? "t" : ""}${part[0] ?? ""}`,
+        ({ count, row, turned, part }) => `${count} of ${row}${turned ? "t" : ""}${part?.[0] ?? ""}`,
       );
       return `${times}×${height}(${inside.join(", ")})`;
     })
