@@ -1,15 +1,5 @@
 import fc from "fast-check";
-import {
-  checkPlan,
-  CutList,
-  CutPlan,
-  firstFitPlan,
-  ownStripsPlan,
-  Patch,
-  Piece,
-  planCuts,
-  Strip,
-} from "../../src/math/cutplan";
+import { checkPlan, CutList, firstFitPlan, ownStripsPlan, Patch, planCuts } from "../../src/math/cutplan";
 import { columnOf, Model } from "../../src/math/cutplan/model";
 import { Search } from "../../src/math/cutplan/search";
 import { tidyPlan } from "../../src/math/cutplan/tidy";
@@ -180,93 +170,5 @@ describe("a plan is easy to cut", () => {
       }),
       RUNS,
     );
-  });
-});
-
-describe("checkPlan", () => {
-  const rows: CutList = [square, { ...square, label: "tall", height: 47, mayTurn: false }];
-  const on = { width: 336, buyingStep: 36 };
-  const plan = planCuts(rows, on);
-  const [first, ...others] = plan.strips;
-  const withStrip = (change: Partial<Strip>) => ({ ...plan, strips: [{ ...first, ...change }, ...others] });
-  const withPiece = (change: Partial<Piece>) =>
-    withStrip({ pieces: [{ ...first.pieces[0], ...change }, ...first.pieces.slice(1)] });
-  const [piece] = first.pieces;
-
-  const faults: [string, CutPlan, string][] = [
-    ["a missing strip", { ...plan, strips: others }, "wanted"],
-    ["a strip cut too often", withStrip({ times: first.times + 1 }), "wanted"],
-    ["half a strip", withStrip({ times: 0.5 }), "not a whole number of strips"],
-    ["half a patch", withPiece({ count: 0.5 }), `0.5 of ${piece.label}`],
-    ["a patch higher than its strip", withStrip({ height: 1 }), "is higher than the strip"],
-    ["a strip higher than its patches", withStrip({ height: first.height + 1 }), "higher than any of its patches"],
-    ["a trim that is not said", withPiece({ trimmed: !piece.trimmed }), "trimmed or not?"],
-    ["a piece of no row", withPiece({ row: 9 }), "a piece of no row"],
-    ["another label", withPiece({ label: "other" }), "is not"],
-    ["another size", withPiece({ across: piece.across + 1 }), "has the wrong size"],
-    ["another height", withPiece({ along: piece.along - 1 }), "has the wrong size"],
-    ["a wrong width", withStrip({ used: first.used + 1 }), "width used or left is wrong"],
-    ["a strip too wide", withPiece({ count: 99 }), "wider than the cloth"],
-    [
-      "a turned one-way patch",
-      withPiece({ turned: true, across: piece.along, along: piece.across }),
-      "must not be turned",
-    ],
-    ["a join that nobody asked for", withPiece({ part: "rest" }), "joined without being asked"],
-    ["a wrong length", { ...plan, length: plan.length - 1 }, "but the strips add up to"],
-    ["a wrong number of strips", { ...plan, stripCount: plan.stripCount + 1 }, "strips, but there are"],
-    ["a wrong number of trims", { ...plan, trims: plan.trims + 1 }, "trims, but there are"],
-    ["a wrong area", { ...plan, patchArea: plan.patchArea + 1 }, "but the pieces add up to"],
-    ["a bound that is too high", { ...plan, lengthBound: plan.length + 1 }, "the bound is above the length"],
-    ["a bound that is too low", { ...plan, lengthBound: 1 }, "the bound is below the area of the patches"],
-    [
-      "too high a bound of strips",
-      { ...plan, stripBound: plan.stripCount + 1 },
-      "the bound is above the number of strips",
-    ],
-    ["a proof that is none", { ...plan, lengthProved: !plan.lengthProved }, "proved least, or not?"],
-    ["a count that is not proved", { ...plan, stripsProved: !plan.stripsProved }, "proved fewest strips, or not?"],
-    ["too little to buy", { ...plan, toBuy: plan.toBuy - 36 }, "too little to buy"],
-    ["too much to buy", { ...plan, toBuy: plan.toBuy + 36 }, "too much to buy"],
-  ];
-
-  test.each(faults)("sees %s", (_, broken, says) => {
-    expect(checkPlan(broken, rows, on).join("\n")).toContain(says);
-  });
-
-  test("sees a trim where none is allowed, and nothing where all is right", () => {
-    const without = { ...on, trimming: false };
-    expect(checkPlan(planCuts(rows, without), rows, without)).toEqual([]);
-    expect(checkPlan(plan, rows, on)).toEqual([]);
-    const two: CutList = [50, 46].map((height) => ({ label: "", width: 100, height, count: 1, mayTurn: false }));
-    const trimmed = planCuts(two, on);
-    expect(trimmed.trims).toBe(1);
-    expect(checkPlan(trimmed, two, without).join()).toContain("would need trimming");
-  });
-
-  test("sees a joined border that is too short, too narrow or not joined as asked", () => {
-    const border: CutList = [{ label: "border", width: 500, height: 30, count: 2, mayTurn: false, whenLong: "join" }];
-    const cloth = { width: 336, joinLoss: 4 };
-    const joined = planCuts(border, cloth);
-    expect(checkPlan(joined, border, cloth)).toEqual([]);
-    const change = (to: (piece: Piece) => Piece) => ({
-      ...joined,
-      strips: joined.strips.map((strip) => ({ ...strip, pieces: strip.pieces.map(to) })),
-    });
-    expect(checkPlan(joined, border, { ...cloth, joinLoss: 5 }).join()).toMatch(/joined, 1000 wanted/);
-    expect(
-      checkPlan(
-        change((part) => ({ ...part, along: 29 })),
-        border,
-        cloth,
-      ).join(),
-    ).toContain("is not a strip to join");
-    expect(
-      checkPlan(
-        change((part) => ({ ...part, across: 300 })),
-        border,
-        cloth,
-      ).join(),
-    ).toContain("is not as wide as the cloth");
   });
 });

@@ -100,6 +100,8 @@ function checkTotals(plan: CutPlan, cloth: Cloth): string[] {
   if (plan.stripsProved !== (plan.stripBound === stripCount)) faults.push("proved fewest strips, or not?");
   if (plan.toBuy % buyingStep !== 0 || plan.toBuy < length + extraLength) faults.push("too little to buy");
   if (plan.toBuy - buyingStep >= length + extraLength) faults.push("too much to buy");
+  if (plan.toBuyBound > plan.toBuy) faults.push("the bound is above what to buy");
+  if (plan.toBuyProved !== (plan.toBuyBound === plan.toBuy)) faults.push("proved least to buy, or not?");
   return faults;
 }
 
