@@ -11,6 +11,8 @@ import {
   type Cloth,
   type CutList,
   type CutPlan,
+  firstFitPlan,
+  ownStripsPlan,
   type PanelPlan,
   planBolts,
   planCuts,
@@ -135,21 +137,38 @@ test.each(LISTS.filter(([, rows]) => rows < 20))("list %i of %i rows, from panel
   expectSame(`list ${seed} of ${rows} rows, from panels`, toldPanels(plan));
 });
 
-test.each(Array.from({ length: 30 }, (_, index) => index + 1))("list %i of lengths, from bolts", (seed) => {
+test.each(LISTS.filter(([, rows]) => rows > 1))("list %i of %i rows, without planning", (seed, rows, most, widest) => {
+  const { list, cloth } = drawn(seed, rows, most, widest);
+  const [first, own] = [firstFitPlan(list, cloth), ownStripsPlan(list, cloth)];
+  const strips = ({ length, stripCount }: typeof first) => `${length} in ${stripCount} strips`;
+  expectSame(`list ${seed} of ${rows} rows, without planning`, `${strips(first)}; of their own ${strips(own)}`);
+});
+
+/** Rows of cuts, rows of bolts, bolts of a row, tries. */
+const BOLTS: [number, number, number, number][] = [
+  [2, 2, 20, 5000],
+  [5, 4, 20, 5000],
+  [7, 5, 5, 3000],
+  [7, 5, 5, 60],
+  [9, 4, 10, 300],
+];
+const CUTS = BOLTS.flatMap((size) => [1, 2, 3, 4, 5, 6, 7, 8].map((seed) => [seed, ...size] as const));
+
+test.each(CUTS)("list %i of %i lengths, from %i rows of up to %i bolts, %i tries", (seed, cuts, rows, most, tries) => {
   const roll = dice(seed);
-  const lengths = (rows: number, shortest: number, longest: number, most: number): Bolt[] =>
-    Array.from({ length: rows }, (_, row) => ({
+  const lengths = (count: number, shortest: number, longest: number, each: number): Bolt[] =>
+    Array.from({ length: count }, (_, row) => ({
       label: `row ${row}`,
       length: shortest + roll(longest - shortest),
-      count: 1 + roll(most),
+      count: 1 + roll(each),
     }));
-  const cuts = lengths(1 + roll(5), 10, 60, 4 + (seed % 9));
-  const bolts = lengths(1 + roll(4), 60, 150, 20);
+  const wanted = lengths(cuts, 10, 60, 3 + seed);
+  const stock = lengths(rows, 60, 150, most);
   let found: string;
   try {
-    found = toldBolts(planBolts(cuts, bolts, 5000));
+    found = toldBolts(planBolts(wanted, stock, tries));
   } catch (thrown) {
     found = (thrown as Problem).message;
   }
-  expectSame(`list ${seed} of lengths, from bolts`, found);
+  expectSame(`list ${seed} of ${cuts} lengths, from ${rows} rows of bolts, ${tries} tries`, found);
 });
