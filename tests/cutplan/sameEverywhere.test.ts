@@ -8,6 +8,7 @@ import { join } from "node:path";
 import {
   type Bolt,
   type BoltPlan,
+  checkPlan,
   type Cloth,
   type CutList,
   type CutPlan,
@@ -111,7 +112,9 @@ const QUILTS: [string, boolean, number][] = [
 
 test.each(QUILTS)("%s (trimming: %s, bought by %s)", (name, trimming, buyingStep) => {
   const { W, items, rot } = instances("quilts20.json").find((instance) => instance.name === name)!;
-  const plan = planCuts(listOf(items, rot), { width: W, trimming, buyingStep });
+  const [list, cloth] = [listOf(items, rot), { width: W, trimming, buyingStep }];
+  const plan = planCuts(list, cloth);
+  expect(checkPlan(plan, list, cloth)).toEqual([]);
   expectSame(`${name}, ${trimming ? "trimmed" : "not trimmed"}, by ${buyingStep}`, toldPlan(plan));
 });
 
@@ -128,7 +131,9 @@ const LISTS = SIZES.flatMap((size) => [1, 2, 3, 4, 5, 6].map((seed) => [seed, ..
 
 test.each(LISTS)("list %i of %i rows", (seed, rows, most, widest, budget) => {
   const { list, cloth } = drawn(seed, rows, most, widest);
-  expectSame(`list ${seed} of ${rows} rows`, toldPlan(planCuts(list, { ...cloth, budget })));
+  const plan = planCuts(list, { ...cloth, budget });
+  expect(checkPlan(plan, list, cloth)).toEqual([]);
+  expectSame(`list ${seed} of ${rows} rows`, toldPlan(plan));
 });
 
 test.each(LISTS.filter(([, rows]) => rows < 20))("list %i of %i rows, from panels", (seed, rows, most, widest) => {
