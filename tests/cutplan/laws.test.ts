@@ -70,6 +70,15 @@ describe("planCuts", () => {
     expect(planCuts(rows, { width: 337 })).not.toBe(planCuts(rows, { width: 336 }));
   });
 
+  test("forgets a plan after 64 others", () => {
+    const plan = (width: number) => planCuts([square], { width, budget: 1e5 });
+    const first = plan(1000);
+    for (let others = 1; others < 64; others++) plan(1000 + others);
+    expect(plan(1000)).toBe(first);
+    plan(1064);
+    expect(plan(1000)).not.toBe(first);
+  });
+
   test("ten times the counts take no more than the budget", () => {
     const rows = [18, 23, 31, 44, 52, 67].map((width, i) => ({ ...square, width, height: 20 + 7 * i, count: 5 + i }));
     const tenfold = rows.map((row) => ({ ...row, count: 10 * row.count }));
