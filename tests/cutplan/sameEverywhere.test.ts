@@ -136,6 +136,22 @@ test.each(LISTS)("list %i of %i rows", (seed, rows, most, widest, budget) => {
   expectSame(`list ${seed} of ${rows} rows`, toldPlan(plan));
 });
 
+test.each([104, 181, 321, 422])("list %i, some of whose counts of strips are hard to pack", (seed) => {
+  const roll = dice(seed);
+  const width = 40 + roll(60);
+  const list = Array.from({ length: 3 + roll(6) }, () => ({
+    label: "",
+    width: 8 + roll(width / 2),
+    height: 4 + roll(20),
+    count: 1 + roll(12),
+    mayTurn: roll(2) === 0,
+  }));
+  const cloth = { width, trimming: roll(3) > 0 };
+  const plan = planCuts(list, cloth);
+  expect(checkPlan(plan, list, cloth)).toEqual([]);
+  expectSame(`list ${seed}, hard to pack`, toldPlan(plan));
+});
+
 test.each(LISTS.filter(([, rows]) => rows < 20))("list %i of %i rows, from panels", (seed, rows, most, widest) => {
   const { list, cloth } = drawn(seed, rows, most, widest);
   const plan = planPanels(list, { width: cloth.width, height: widest }, { trimming: cloth.trimming, budget: 3e6 });
