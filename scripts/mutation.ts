@@ -1,12 +1,12 @@
 /**
- * Mutation testing of src/math: `npm run mutation`. Changes one operator, condition, literal or statement at a time, as Stryker's
- * mutators do, and looks whether a test fails. All mutants lie in one copy of the code behind switches, so that one process
- * tries thousands; only those of the search for cutting plans are written into its files. Outcomes are kept in dist/mutation,
- * after every mutant of the search; at the end of a run docs/mutation.md gets its table.
+ * Mutation testing of src/math: `npm run mutation`. Changes one operator, condition, literal or statement at a time, as
+ * Stryker's mutators do, and looks whether a test fails. All mutants lie in one copy of the code behind switches, so that one
+ * process tries thousands; only those of the search for cutting plans are written into its files. Outcomes are kept in
+ * dist/mutation, file by file; at the end of a run docs/mutation.md gets its table.
  *
- * `--only patches` takes the files whose path begins so, `--except cutplan` all others; `--left` only the mutants that survived or were never tried, as after
- * new check values; `--sample 100` at most so many of each file, drawn with `--seed 1`; `--longest 1` leaves out tests of more
- * than a second; `--list` tells the survivors and runs nothing.
+ * `--only patches` takes the files whose path begins so, `--except cutplan` all others; `--left` only the mutants that survived
+ * or were never tried, as after new check values; `--sample 100` at most so many of each file, drawn with `--seed 1`;
+ * `--longest 1` leaves out tests of more than a second; `--list` tells the survivors and runs nothing.
  */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative } from "node:path";
