@@ -98,4 +98,15 @@ describe("planBolts", () => {
       if (plan.boltBound === plan.boltCount) expect(plan.leftBound).toBeLessThanOrEqual(plan.left);
     }
   });
+
+  test("says so where the tries end before a way is found that there is", () => {
+    // Two bolts of 21 hold 6 + 5 + 5 + 5 each; the longest first, 6 + 6 go into one of them.
+    const cuts = [
+      { label: "long", length: 6, count: 2 },
+      { label: "short", length: 5, count: 6 },
+    ];
+    const bolts = [{ label: "bolt", length: 21, count: 2 }];
+    expect(planBolts(cuts, bolts)).toMatchObject({ boltCount: 2, left: 0, proved: true });
+    expect(() => planBolts(cuts, bolts, 1)).toThrow("no way was found to cut all of the list from these bolts");
+  });
 });

@@ -48,6 +48,13 @@ describe("planCuts", () => {
     );
   });
 
+  test("without planning, patches are trimmed unless that is not allowed", () => {
+    const rows: CutList = [50, 46].map((height) => ({ ...square, width: 100, height, count: 1, mayTurn: false }));
+    const length = (trimming?: boolean) => firstFitPlan(rows, { width: 336, trimming }).length;
+    expect([length(), length(true), length(false)]).toEqual([50, 50, 96]);
+    expect(ownStripsPlan(rows, { width: 336 })).toEqual({ length: 96, stripCount: 2 });
+  });
+
   test("needs no more when trimming or turning is allowed, if proved", () => {
     fc.assert(
       fc.property(list, cloth, (rows, on) => {

@@ -69,11 +69,12 @@ function toldPanels({ panelCount, panelBound, panels }: PanelPlan): string {
   return `${panelCount}≥${panelBound}: ${cut.join("; ")}`;
 }
 
-function toldBolts({ boltCount, boltBound, left, leftBound, bolts }: BoltPlan): string {
+function toldBolts({ boltCount, boltBound, left, leftBound, proved, bolts }: BoltPlan): string {
   const cut = bolts.map(({ bolt, cuts, left: rest }) => {
     return `${bolt}(${cuts.map(({ count, row }) => `${count} of ${row}`).join(", ")}; ${rest} left)`;
   });
-  return `${boltCount}≥${boltBound}, ${left}≥${leftBound} left: ${cut.join(" ")}`;
+  const proof = proved ? "proved" : "not proved";
+  return `${boltCount}≥${boltBound}, ${left}≥${leftBound} left, ${proof}: ${cut.join(" ")}`;
 }
 
 /** A list drawn by chance: so many rows, patches of at most so many of each, cut from cloth so wide. */
