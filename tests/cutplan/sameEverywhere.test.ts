@@ -15,6 +15,7 @@ import {
   firstFitPlan,
   ownStripsPlan,
   type PanelPlan,
+  type Patch,
   planBolts,
   planCuts,
   planPanels,
@@ -135,6 +136,27 @@ test.each(LISTS)("list %i of %i rows", (seed, rows, most, widest, budget) => {
   const plan = planCuts(list, { ...cloth, budget });
   expect(checkPlan(plan, list, cloth)).toEqual([]);
   expectSame(`list ${seed} of ${rows} rows`, toldPlan(plan));
+});
+
+test.each([1, 2, 3, 4, 5, 6, 7, 8])("list %i with patches longer than the cloth is wide", (seed) => {
+  const roll = dice(seed);
+  const patches = Array.from({ length: 5 }, (_, row): Patch => {
+    const sides = { width: 5 + roll(60), height: 5 + roll(220) };
+    return { label: `patch ${row}`, ...sides, count: 1 + roll(9), mayTurn: roll(3) > 0 };
+  });
+  const borders = (["join", "along"] as const).map((whenLong): Patch => {
+    const sides = { width: 110 + roll(300), height: 10 + roll(20) };
+    return { label: whenLong, ...sides, count: 1 + roll(4), mayTurn: false, whenLong };
+  });
+  const list = [...patches, ...borders];
+  const joinLoss = ([0, 4, "diagonal"] as const)[roll(3)];
+  const cloth: Cloth = { width: 100, trimming: roll(3) > 0, joinLoss };
+  const plan = planCuts(list, { ...cloth, budget: 2e6 });
+  expect(checkPlan(plan, list, cloth)).toEqual([]);
+  const joins = plan.joins.map(
+    ({ row, strips, rest, loss }) => `row ${row} from ${strips} strips, rest ${rest}, loss ${loss}`,
+  );
+  expectSame(`list ${seed} with long patches`, `${joins.join()}; ${toldPlan(plan)}`);
 });
 
 test.each([104, 181, 321, 422])("list %i, some of whose counts of strips are hard to pack", (seed) => {
