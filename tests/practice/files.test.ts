@@ -115,6 +115,19 @@ test("errors, truth, text that looks like a number, merged, frozen and hidden pa
   expect(second.hidden).toBe(BooleanNumber.TRUE);
 });
 
+test("dates, and rows or columns that are frozen alone, are read from a file made elsewhere", async () => {
+  const book = new Workbook();
+  const rows = book.addWorksheet("Rows", { views: [{ state: "frozen", ySplit: 2 }] });
+  rows.getCell("A1").value = new Date(Date.UTC(2026, 2, 8));
+  book.addWorksheet("Columns", { views: [{ state: "frozen", xSplit: 1 }] }).getCell("A1").value = 1;
+  const { sheetOrder, sheets } = await opened(new Uint8Array(await book.xlsx.writeBuffer()));
+  const [byRow, byColumn] = sheetOrder!.map((id) => sheets![id]);
+  // Days since the end of 1899, with the 29 February 1900 that never was.
+  expect(byRow.cellData![0][0].v).toBe(46_089);
+  expect(byRow.freeze).toEqual({ xSplit: 0, ySplit: 2, startColumn: -1, startRow: 2 });
+  expect(byColumn.freeze).toEqual({ xSplit: 1, ySplit: 0, startColumn: 1, startRow: -1 });
+});
+
 test("calls of either form, and names of ranges, are read from a file made elsewhere", async () => {
   const file = new Workbook();
   const page = file.addWorksheet("Sheet1");
