@@ -23,6 +23,14 @@ describeInBrowser("The pane beside the grid", () => {
 
   const tab = (page: Page, name: string) => page.getByRole("tab", { name }).click(PATIENCE);
 
+  test("the sentence of an error covers no cells while the pane tells it", async () => {
+    const page = await open();
+    await type(page, "J5", '=QUILT.CUTHALFSQUARE("x")');
+    await expectCell(page, "J5", /^J5 #VALUE! finished size: cannot read a length/);
+    await page.waitForTimeout(500);
+    expect(await page.locator(".error-sentence").count()).toBe(0);
+  });
+
   test("a question leads to a function, its form reads the selected cell, and the formula stands in the sheet", async () => {
     const page = await open();
     await tab(page, "Find");

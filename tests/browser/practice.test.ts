@@ -143,6 +143,8 @@ describeInBrowser("The practice sheet", () => {
     await page.getByRole("button", { name: "Sheets…" }).click();
     const list = page.getByRole("dialog");
     await list.getByText("New sheet").waitFor(PATIENCE);
+    // The one changed last comes first.
+    expect(await list.locator("ul").last().locator("li").first().textContent()).toMatch(/^New sheet.*, open now$/);
     await page.screenshot({ path: join(SCREENSHOTS, "practice-sheets.png") });
     await list.getByRole("button", { name: "Throw quilt for a two-evening class", exact: true }).click();
     await expectCell(page, "J5", "J5 not lost");
