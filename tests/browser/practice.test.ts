@@ -1,6 +1,7 @@
 /** The practice sheet as built and served, in a real browser, by keyboard and mouse. */
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { Workbook } from "@cj-tech-master/excelts";
 import type { BrowserContext, Page } from "playwright-core";
 import { describeInBrowser } from "./browser";
 import { cell, expectCell, go, kept, PATIENCE, ready, sentence, status, type } from "./practicePage";
@@ -180,6 +181,20 @@ describeInBrowser("The practice sheet", () => {
     await expectCell(page, "F9", /^F9 5 {2}7\/8 =/);
     await kept(page);
     await page.screenshot({ path: join(SCREENSHOTS, "practice-opened.png") });
+  });
+
+  test("a fraction stays text in a cell that is made for text", async () => {
+    const book = new Workbook();
+    book.addWorksheet("Names").getCell("A1").numFmt = "@";
+    const file = join(SCREENSHOTS, "made for text.xlsx");
+    writeFileSync(file, new Uint8Array(await book.xlsx.writeBuffer()));
+    const page = await open();
+    await page.locator("#file").setInputFiles(file);
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#name")?.value === "made for text");
+    await type(page, "A1", "3/8", "3/8");
+    await type(page, "B1", "=ISTEXT(A1)", "=ISTEXT(A2)");
+    await expectCell(page, "B1", "B1 TRUE =ISTEXT(A1)");
+    await expectCell(page, "B2", "B2 FALSE =ISTEXT(A2)");
   });
 
   test("a file that cannot be opened is named with the reason, and nothing is lost", async () => {

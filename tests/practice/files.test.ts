@@ -128,6 +128,13 @@ test("dates, and rows or columns that are frozen alone, are read from a file mad
   expect(byColumn.freeze).toEqual({ xSplit: 1, ySplit: 0, startColumn: 1, startRow: -1 });
 });
 
+test("a row of empty cells keeps its look", async () => {
+  const book = new Workbook();
+  book.addWorksheet("Names").getCell("A3").numFmt = "@";
+  const { sheetOrder, sheets } = await opened(new Uint8Array(await book.xlsx.writeBuffer()));
+  expect(sheets![sheetOrder![0]].cellData).toMatchObject({ 2: { 0: { s: { n: { pattern: "@" } } } } });
+});
+
 test("calls of either form, and names of ranges, are read from a file made elsewhere", async () => {
   const file = new Workbook();
   const page = file.addWorksheet("Sheet1");

@@ -54,20 +54,23 @@ function readSheet(page: Worksheet): Partial<IWorksheetData> {
   const tables: IRange[] = [];
   let count = 0;
   let [lastRow, lastColumn] = [0, 0];
-  page.eachRow((row) => {
-    for (let c = 0; c < row.cellCount; c++) {
-      const cell = row.findCell(c + 1);
+  // Not with eachRow, which passes over rows that only have a look.
+  for (let r = 0; r < page.rowCount; r++) {
+    const row = page.findRow(r + 1);
+    for (let c = 0; c < (row?.cellCount ?? 0); c++) {
+      const cell = row?.findCell(c + 1);
       const data = cell && readCell(cell, tables);
       if (!data) continue;
-      const r = row.number - 1;
-      const beyond = r >= MOST_ROWS || c >= MOST_COLUMNS;
-      if (beyond && !("v" in data || "f" in data)) continue;
-      if (beyond || ++count > MOST_CELLS) throw new TooLarge();
+      const isEmpty = !("v" in data || "f" in data);
+      const beyond = r >= MOST_ROWS || c >= MOST_COLUMNS || count >= (isEmpty ? MOST_CELLS / 2 : MOST_CELLS);
+      if (beyond && isEmpty) continue;
+      if (beyond) throw new TooLarge();
+      count++;
       (cellData[r] ??= {})[c] = data;
       lastRow = Math.max(lastRow, r);
       lastColumn = Math.max(lastColumn, c);
     }
-  });
+  }
   const view = (page.views as Worksheet["views"] | undefined)?.at(0);
   return {
     name: page.name,
