@@ -8,22 +8,13 @@ import {
   planCuts,
   planPanels,
 } from "../../src/math/cutplan";
-import { Problem } from "../../src/math/problem";
+import { refusalOf } from "../refusal";
 
 const square: Patch = { label: "square", width: 20, height: 20, count: 30, mayTurn: true };
 const border: Patch = { label: "border", width: 480, height: 40, count: 4, mayTurn: true };
 
-function refusal(plan: () => unknown): string {
-  try {
-    plan();
-  } catch (thrown) {
-    if (thrown instanceof Problem) return `${thrown.kind}: ${thrown.message}`;
-    throw thrown;
-  }
-  return "";
-}
-
-const cutting = (list: CutList, cloth: Partial<Cloth> = {}) => refusal(() => planCuts(list, { width: 336, ...cloth }));
+const cutting = (list: CutList, cloth: Partial<Cloth> = {}) =>
+  refusalOf(() => planCuts(list, { width: 336, ...cloth }));
 
 describe("a cutting list", () => {
   test.each<[CutList, string]>([
@@ -43,13 +34,13 @@ describe("a cutting list", () => {
     ],
   ])("is refused: %#", (list, sentence) => {
     expect(cutting(list)).toBe(sentence);
-    expect(refusal(() => planPanels(list, { width: 168, height: 144 }))).toBe(sentence);
+    expect(refusalOf(() => planPanels(list, { width: 168, height: 144 }))).toBe(sentence);
   });
 
   test("may be as long as it is allowed to be, and have rows that ask for nothing", () => {
-    expect(cutting([square, { ...square, count: 4970 }], { budget: 1e6 })).toBe("");
-    expect(cutting(Array<Patch>(200).fill({ ...square, count: 1 }), { budget: 1e6 })).toBe("");
-    expect(cutting([square, { ...border, count: 0 }])).toBe("");
+    expect(cutting([square, { ...square, count: 4970 }], { budget: 1e6 })).toBe("accepted");
+    expect(cutting(Array<Patch>(200).fill({ ...square, count: 1 }), { budget: 1e6 })).toBe("accepted");
+    expect(cutting([square, { ...border, count: 0 }])).toBe("accepted");
   });
 
   test.each<[Partial<Patch>, Partial<Cloth>, string]>([
@@ -109,7 +100,7 @@ describe("a cloth", () => {
     [{ buyingStep: 0.5 }, "bad input: the step to buy must be more than 0"],
     [{ extraLength: -1 }, "bad input: the extra length must be 0 or more"],
     [{ extraLength: 0.5 }, "bad input: the extra length must be 0 or more"],
-    [{ buyingStep: 1, extraLength: 0 }, ""],
+    [{ buyingStep: 1, extraLength: 0 }, "accepted"],
   ])("of %j is refused: %s", (cloth, sentence) => {
     expect(cutting([square], cloth)).toBe(sentence);
   });
@@ -118,10 +109,10 @@ describe("a cloth", () => {
 test("a panel that does not hold a patch is refused, and one that just holds it is taken", () => {
   const strip: Patch = { label: "strip", width: 168, height: 10, count: 1, mayTurn: false };
   const panel = (patch: Partial<Patch>, show?: Cloth["show"]) =>
-    refusal(() => planPanels([{ ...strip, ...patch }], { width: 168, height: 144 }, { show }));
-  expect(panel({})).toBe("");
-  expect(panel({ width: 10, height: 144 })).toBe("");
-  expect(panel({ width: 10, height: 168, mayTurn: true })).toBe("");
+    refusalOf(() => planPanels([{ ...strip, ...patch }], { width: 168, height: 144 }, { show }));
+  expect(panel({})).toBe("accepted");
+  expect(panel({ width: 10, height: 144 })).toBe("accepted");
+  expect(panel({ width: 10, height: 168, mayTurn: true })).toBe("accepted");
   expect(panel({ width: 169 })).toBe("no answer: row 1 (strip): 169 by 10 does not fit a panel of 168 by 144");
   expect(panel({ width: 10, height: 168 })).toBe(
     "no answer: row 1 (strip): 10 by 168 does not fit a panel of 168 by 144",
@@ -148,10 +139,10 @@ describe("bolts", () => {
     [[row], Array<Bolt>(201).fill({ ...row, count: 0 }), "bad input: a list of bolts has at most 200 rows"],
     [[row, { ...row, label: "long", length: 101 }], [row], "no answer: row 2 (long) is longer than the longest bolt"],
     [[{ ...row, length: 60, count: 3 }], [row], "no answer: the bolts do not hold all the cuts"],
-    [[row], [{ ...row, count: 200 }], ""],
-    [[row], Array<Bolt>(200).fill({ ...row, count: 1 }), ""],
-    [[{ ...row, length: 1, count: 5000 }], [{ ...row, count: 50 }], ""],
+    [[row], [{ ...row, count: 200 }], "accepted"],
+    [[row], Array<Bolt>(200).fill({ ...row, count: 1 }), "accepted"],
+    [[{ ...row, length: 1, count: 5000 }], [{ ...row, count: 50 }], "accepted"],
   ])("are refused: %#", (cuts, stock, sentence) => {
-    expect(refusal(() => planBolts(cuts, stock))).toBe(sentence);
+    expect(refusalOf(() => planBolts(cuts, stock))).toBe(sentence);
   });
 });

@@ -27,7 +27,7 @@ import { gridPatch } from "../../src/math/grid";
 import { joinedStrips } from "../../src/math/joins";
 import { lengthMark } from "../../src/math/marks";
 import { cutGeese, cutHalfSquare, cutQuarterSquare, cutSquare, cutSquareInSquare } from "../../src/math/patches";
-import { Problem } from "../../src/math/problem";
+import { refusalOf } from "../refusal";
 import { sewnTogether } from "../../src/math/seams";
 import { blocksFor, cutCornerTriangle, cutSideTriangle, topSize } from "../../src/math/settings";
 import { cutCheck, finishedSize, unitMade } from "../../src/math/sewn";
@@ -50,16 +50,6 @@ const triangle = [
   { x: six, y: none },
   { x: none, y: six },
 ];
-
-function sentenceOf(run: () => unknown): string {
-  try {
-    run();
-  } catch (thrown) {
-    if (thrown instanceof Problem) return `${thrown.kind}: ${thrown.message}`;
-    throw thrown;
-  }
-  return "accepted";
-}
 
 function bundle(patch: Partial<BundlePatch>, strips: Partial<Bundle>): number {
   return bundleSpare([{ patch: three, height: two, count: 4, ...patch }], { strips: 4, stripWidth: three, ...strips });
@@ -243,24 +233,24 @@ const COUNTS: [name: string, what: string, least: 0 | 1, run: (bad: number) => u
 
 test.each(ABOVE_ZERO)("%s: %s must be more than 0", (_name, what, run) => {
   for (const bad of [0, -1, NaN, Infinity].map(inches)) {
-    expect(sentenceOf(() => run(bad))).toBe(`bad input: ${what} must be more than 0`);
+    expect(refusalOf(() => run(bad))).toBe(`bad input: ${what} must be more than 0`);
   }
 });
 
 test.each(NOT_BELOW_ZERO)("%s: %s must be 0 or more", (_name, what, run) => {
   for (const bad of [-1, -0.001, NaN].map(inches)) {
-    expect(sentenceOf(() => run(bad))).toBe(`bad input: ${what} must be 0 or more`);
+    expect(refusalOf(() => run(bad))).toBe(`bad input: ${what} must be 0 or more`);
   }
 });
 
 test.each(COUNTS)("%s: %s is a count", (_name, what, least, run) => {
-  expect(sentenceOf(() => run(least))).toBe("accepted");
-  expect(sentenceOf(() => run(least - 1))).toBe(`bad input: ${what} must be ${least} or more, not ${least - 1}`);
-  expect(sentenceOf(() => run(1.5))).toBe(`bad input: ${what} must be a whole number, not 1.5`);
-  expect(sentenceOf(() => run(1_000_001))).toBe(
+  expect(refusalOf(() => run(least))).toBe("accepted");
+  expect(refusalOf(() => run(least - 1))).toBe(`bad input: ${what} must be ${least} or more, not ${least - 1}`);
+  expect(refusalOf(() => run(1.5))).toBe(`bad input: ${what} must be a whole number, not 1.5`);
+  expect(refusalOf(() => run(1_000_001))).toBe(
     `bad input: ${what} is 1000001; more than a million is not counted here`,
   );
-  expect(sentenceOf(() => run(NaN))).toBe(`bad input: ${what}: more than a million is not counted here`);
+  expect(refusalOf(() => run(NaN))).toBe(`bad input: ${what}: more than a million is not counted here`);
 });
 
 test.each<[name: string, what: string, run: () => unknown]>([
@@ -276,7 +266,7 @@ test.each<[name: string, what: string, run: () => unknown]>([
   ["topSize", "blocks", () => topSize(1001, 1000, six)],
   ["cutStar", "number of diamonds", () => cutStar(six, 1000)],
 ])("%s counts no more than a million %s", (_name, what, run) => {
-  expect(sentenceOf(run)).toMatch(new RegExp(`^bad input: ${what} is \\d+; more than a million is not counted here$`));
+  expect(refusalOf(run)).toMatch(new RegExp(`^bad input: ${what} is \\d+; more than a million is not counted here$`));
 });
 
 test.each<[name: string, sentence: string, run: () => unknown]>([
@@ -310,7 +300,7 @@ test.each<[name: string, sentence: string, run: () => unknown]>([
     () => sewnTogether("patch", [one, inches(1 / 4)], inches(1 / 4)),
   ],
 ])("%s refuses: %s", (_name, sentence, run) => {
-  expect(sentenceOf(run)).toBe(`bad input: ${sentence}`);
+  expect(refusalOf(run)).toBe(`bad input: ${sentence}`);
 });
 
 test.each<[name: string, run: () => unknown]>([
@@ -319,12 +309,12 @@ test.each<[name: string, run: () => unknown]>([
   ["tubeLength, 10,000 units", () => tubeLength([{ trim: two, count: 10_000 }], { stripWidth: three })],
   ["sewnTogether, one narrow strip", () => sewnTogether("strip", [inches(1 / 4)], inches(1 / 4))],
 ])("accepts %s", (_name, run) => {
-  expect(sentenceOf(run)).toBe("accepted");
+  expect(refusalOf(run)).toBe("accepted");
 });
 
 test("a pack without a name is told by its size", () => {
   const packs = [{ name: "", width: six, length: ten }];
-  expect(sentenceOf(() => battingPack(forty, forty, none, packs))).toContain("; the largest is 6 in × 10 in: join two");
+  expect(refusalOf(() => battingPack(forty, forty, none, packs))).toContain("; the largest is 6 in × 10 in: join two");
 });
 
 test("a count of exactly a million is counted", () => {
