@@ -7,7 +7,7 @@ const PAUSE = 300;
 
 export class Keeper {
   private timer: ReturnType<typeof setTimeout> | undefined;
-  private running: Promise<void> = Promise.resolve();
+  private running = Promise.resolve(true);
   private last = "";
 
   /**
@@ -31,8 +31,8 @@ export class Keeper {
     this.timer ??= setTimeout(() => void this.keepNow(), PAUSE);
   }
 
-  /** Keeps what has changed and has not been kept yet, if anything. */
-  keepNow(): Promise<void> {
+  /** Keeps what has changed and has not been kept yet, if anything; tells whether the browser took it. */
+  keepNow(): Promise<boolean> {
     clearTimeout(this.timer);
     this.timer = undefined;
     this.running = this.running.then(() => this.keep());
@@ -47,20 +47,22 @@ export class Keeper {
   /** Stops for good, after the last change. */
   async stop(): Promise<void> {
     await this.keepNow();
-    this.keep = () => Promise.resolve();
+    this.keep = () => Promise.resolve(true);
   }
 
-  private keep = async (): Promise<void> => {
+  private keep = async (): Promise<boolean> => {
     const fingerprint = this.fingerprint();
-    if (fingerprint === this.last) return;
+    if (fingerprint === this.last) return true;
     const sheet: KeptSheet = { id: this.id, changed: Date.now(), format: FORMAT, ...this.read() };
     try {
       if (!this.store) throw new StoreProblem("unavailable");
       await this.store.keep(sheet);
       this.last = fingerprint;
       this.told(undefined);
+      return true;
     } catch (thrown) {
       this.told(thrown instanceof StoreProblem ? thrown.refusal : "unavailable");
+      return false;
     }
   };
 

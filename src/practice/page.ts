@@ -48,9 +48,10 @@ export class Page {
   /** Opens the page with the sheet that was open last, or with the starter plan. */
   static async open(): Promise<void> {
     const page = new Page(await Store.open().catch(() => undefined));
-    page.listen();
     const id = lastOpened() ?? (await page.lastChanged());
     const last = id ? await page.kept(id) : undefined;
+    // Not sooner: a sheet that is asked for has to come after this one.
+    page.listen();
     await page.show(last ?? starterSheet(), last !== undefined);
     page.panel.openIfWanted();
   }
@@ -91,8 +92,8 @@ export class Page {
 
   /** Opens another sheet, unless the one that is open would be lost by that. */
   private async change(sheet: OpenedSheet, kept = false): Promise<void> {
-    await this.keeper?.keepNow();
-    if (!this.keeper?.behind) {
+    // What is worked out meanwhile makes the sheet fall behind again, which is no reason to stay.
+    if ((await this.keeper?.keepNow()) ?? true) {
       await this.show(sheet, kept);
       return;
     }
@@ -108,6 +109,7 @@ export class Page {
 
   private show(sheet: OpenedSheet, kept: boolean): Promise<void> {
     return this.inTurn(async () => {
+      this.hold();
       await this.keeper?.stop();
       this.keeper = undefined;
       this.lock?.close();
@@ -126,12 +128,17 @@ export class Page {
     return this.turn;
   }
 
-  /** Puts a sheet into the grid. Nothing may reach the one that is being left, or the new one before it takes keys. */
-  private async fill(sheet: OpenedSheet): Promise<void> {
+  /** Nothing may reach the sheet that is being left, or the new one before it takes keys. */
+  private hold(): void {
     this.status.opening();
+    holdKeys(part("grid"));
+    part("grid").inert = true;
+  }
+
+  /** Puts a sheet into the grid. */
+  private async fill(sheet: OpenedSheet): Promise<void> {
+    this.hold();
     const place = part("grid");
-    holdKeys(place);
-    place.inert = true;
     await this.grid?.close();
     this.grid = undefined;
     place.replaceChildren();
