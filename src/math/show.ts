@@ -42,6 +42,16 @@ export function fractionText(value: number, denominator: number): string {
   return whole === 0 ? `${sign}${fraction}` : `${sign}${whole} ${fraction}`;
 }
 
+/** Parts of an inch or a yard that a cell's number is read in: ruler marks, and thirds of a yard. */
+const MARKS = [8, 16, 3];
+
+/** A number that is no whole one as a ruler reads it, such as `3 7/8`; undefined where it is on no mark. */
+export function ruledText(value: number): string | undefined {
+  if (Number.isInteger(value)) return undefined;
+  const denominator = MARKS.find((parts) => same(value, roundNearestTo(1 / parts, value)));
+  return denominator === undefined ? undefined : fractionText(value, denominator);
+}
+
 /** A number to a few decimals, without trailing zeros: 9.842519685 gives `9.8425`. */
 export function decimalText(value: number, decimals = 4): string {
   const text = value.toFixed(decimals).replace(/\.?0+$/, "");

@@ -1,5 +1,5 @@
 /** How an answer, its working and its picture look. */
-import { fractionText } from "../math/show";
+import { ruledText } from "../math/show";
 import type { Answered, Refused } from "./answer";
 import type { FunctionEntry, Shown } from "./catalogue";
 import { localText } from "./decimals";
@@ -15,14 +15,14 @@ export function answerView(value: Shown | Shown[][], entry: FunctionEntry, units
   if (Array.isArray(value)) return tableView(value, `Answer of ${entry.id}`);
   if (value === "") return element("p", { className: "answer quiet" }, "The cell stays empty.");
   if (typeof value !== "number") return element("p", { className: "answer words" }, cellText(value));
-  const ruled = ruledText(value, units);
+  const ruled = units === "in" ? ruledText(value) : undefined;
   const unit = unitOf(entry, units);
   return element(
     "p",
     { className: "answer" },
     element("strong", {}, ruled ?? cellText(value)),
     unit === "" ? undefined : ` ${unit}`,
-    ruled === undefined ? undefined : element("span", { className: "quiet" }, ` ${cellText(value)} in the cell`),
+    ruled === undefined ? undefined : element("span", { className: "quiet" }, `, as a decimal ${cellText(value)}`),
   );
 }
 
@@ -124,13 +124,6 @@ export async function attempt(act: () => Promise<void>, tell: Tell): Promise<voi
 export function cellText(value: Shown): string {
   if (typeof value === "number") return localText(String(Number(value.toFixed(4))));
   return typeof value === "boolean" ? String(value).toUpperCase() : value;
-}
-
-/** A number that is no whole one as a ruler reads it, where it is on a mark. */
-function ruledText(value: number, units: Units): string | undefined {
-  if (units !== "in" || Number.isInteger(value)) return undefined;
-  const denominator = [8, 16, 3].find((parts) => Math.abs(value * parts - Math.round(value * parts)) < 1e-6);
-  return denominator === undefined ? undefined : fractionText(value, denominator);
 }
 
 function unitOf({ measures }: FunctionEntry, units: Units): string {

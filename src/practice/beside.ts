@@ -1,6 +1,6 @@
 /** The pane beside the grid. It is loaded by itself, so that the grid need not wait for it. */
-import type { Family } from "../pane/catalogue";
 import { Pane } from "../pane/pane";
+import { readFamilies } from "./families";
 import { type OpenSheet, PaneSheet } from "./paneSheet";
 
 /**
@@ -10,8 +10,7 @@ import { type OpenSheet, PaneSheet } from "./paneSheet";
  * @returns the pane's own way to the sheet, to be told of changes
  */
 export async function showBeside(place: HTMLElement, open: () => OpenSheet | undefined): Promise<PaneSheet> {
-  const response = await fetch("catalogue.json");
-  const families = (await response.json()) as Family[];
+  const families = await readFamilies();
   const sheet = new PaneSheet(open);
   place.replaceChildren();
   new Pane(place, { families, sheet, copyForClass: () => sheet.copyForClass(), first: "cell" });

@@ -32,6 +32,7 @@ import { engineDescriptions, engineFunctions } from "./engine";
 import { readFraction, type TypedFraction } from "./entry";
 import { Explainer, type Explanation } from "./explain";
 import { ErrorPopup } from "./popup";
+import type { Ruled } from "./ruled";
 import { improveSuggestions } from "./suggest";
 import { fitBuiltIns } from "./builtIns";
 import { freshId } from "./workbook";
@@ -79,6 +80,7 @@ export class Grid {
     container: HTMLElement,
     data: Partial<IWorkbookData>,
     private readonly events: GridEvents,
+    ruled?: Ruled,
   ) {
     this.univer = new Univer({
       locale: LocaleType.EN_US,
@@ -109,6 +111,7 @@ export class Grid {
     this.popup = new ErrorPopup(injector, this.explainer);
     this.stopSuggestions = improveSuggestions(injector);
     this.readFractions();
+    ruled?.show(injector);
     this.api.getFormula().calculationEnd(() => {
       this.lookSoon();
     });

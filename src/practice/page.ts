@@ -1,6 +1,6 @@
 /** One sheet at a time on the page: which it is, where it is kept, and what the buttons do with it. */
 import { fileName, saveFile } from "../pane/save";
-import { Grid } from "./grid";
+import { Grid, type GridEvents } from "./grid";
 import { Keeper } from "./keeper";
 import { showList, type Start } from "./list";
 import { Notices } from "./notice";
@@ -8,6 +8,7 @@ import { emptySheet, freshSheet, lastOpened, type OpenedSheet, rememberOpened, s
 import { Panel } from "./panel";
 import type { OpenSheet, PaneSheet } from "./paneSheet";
 import { part } from "./parts";
+import { Ruled } from "./ruled";
 import { StatusLine } from "./status";
 import { FORMAT, isReadable, type KeptSheet, type Refusal, Store } from "./store";
 import { SheetLock } from "./tabs";
@@ -43,11 +44,15 @@ export class Page {
   private keeper: Keeper | undefined;
   private lock: SheetLock | undefined;
 
-  private constructor(private readonly store: Store | undefined) {}
+  private constructor(
+    private readonly store: Store | undefined,
+    private readonly ruled: Ruled | undefined,
+  ) {}
 
   /** Opens the page with the sheet that was open last, or with the starter plan. */
   static async open(): Promise<void> {
-    const page = new Page(await Store.open().catch(() => undefined));
+    const store = Store.open().catch(() => undefined);
+    const page = new Page(...(await Promise.all([store, Ruled.read()])));
     const id = lastOpened() ?? (await page.lastChanged());
     const last = id ? await page.kept(id) : undefined;
     // Not sooner: a sheet that is asked for has to come after this one.
@@ -146,7 +151,7 @@ export class Page {
     place.inert = false;
     this.id = sheet.id;
     this.nameField.value = sheet.name;
-    const grid = new Grid(place, sheet.workbook, {
+    const events: GridEvents = {
       select: (selected) => {
         this.status.show(selected);
         this.beside?.changed();
@@ -158,7 +163,8 @@ export class Page {
       fraction: (typed, fraction) => {
         this.status.fraction(typed, fraction);
       },
-    });
+    };
+    const grid = new Grid(place, sheet.workbook, events, this.ruled);
     grid.tellErrors(!this.panel.isOpen);
     this.grid = grid;
     await grid.ready();

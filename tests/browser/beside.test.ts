@@ -42,7 +42,7 @@ describeInBrowser("The pane beside the grid", () => {
     expect(await page.locator(".form > .formula").textContent()).toBe("=QUILT.CUTHALFSQUARE(B5)");
     await go(page, "J5");
     await page.getByRole("button", { name: "Put into the selected cell" }).click();
-    await expectCell(page, "J5", /^J5 6\.875 =QUILT\.CUTHALFSQUARE\(B5\)$/);
+    await expectCell(page, "J5", /^J5 6 7\/8 =QUILT\.CUTHALFSQUARE\(B5\)$/);
     await type(page, "B5", "3");
     await expectText(page, ".result strong", "3 7/8");
   });
@@ -120,7 +120,7 @@ describeInBrowser("The pane beside the grid", () => {
     await expectText(page, ".told", "1 formula is a value now in J5.");
     await expectCell(page, "J5", "J5 6.5");
     await page.getByRole("button", { name: "Put the formulas back into J5" }).click();
-    await expectCell(page, "J5", "J5 6.5 =QUILT.CUTSQUARE(B5)");
+    await expectCell(page, "J5", "J5 6 1/2 =QUILT.CUTSQUARE(B5)");
   });
 
   test("a class copy holds plain formulas, and the report says how many", async () => {

@@ -35,7 +35,7 @@ describeInBrowser("Nothing is lost", () => {
     await kept(page);
     await page.reload();
     await ready(page);
-    await expectCell(page, "J5", "J5 3.875 =QUILT.CUTHALFSQUARE(3)");
+    await expectCell(page, "J5", "J5 3 7/8 =QUILT.CUTHALFSQUARE(3)");
   });
 
   test("when the tab is closed right after an edit", async () => {
@@ -181,7 +181,7 @@ describeInBrowser("Nothing is lost", () => {
     await alert.getByText("This browser keeps nothing for this page").waitFor(PATIENCE);
     await alert.getByRole("button", { name: "Save as .xlsx", exact: true }).waitFor();
     await type(page, "J5", "=QUILT.CUTHALFSQUARE(3)");
-    await expectCell(page, "J5", "J5 3.875 =QUILT.CUTHALFSQUARE(3)");
+    await expectCell(page, "J5", "J5 3 7/8 =QUILT.CUTHALFSQUARE(3)");
   });
 
   test("a sheet that version 0.1.0 kept is opened, with its answers", async () => {
@@ -190,11 +190,11 @@ describeInBrowser("Nothing is lost", () => {
     expect(await page.locator("#name").inputValue()).toBe(OLD.name);
     await expectCell(page, "A1", "A1 Old sampler");
     await expectCell(page, "B2", "B2 2 1/2");
-    await expectCell(page, "B3", "B3 3.375 =QUILT.CUTHALFSQUARE(B2)");
+    await expectCell(page, "B3", "B3 3 3/8 =QUILT.CUTHALFSQUARE(B2)");
     await expectCell(page, "A5", /^A5 way =QUILT\.BACKINGPLAN\(60,80\)/);
     await expectCell(page, "B6", "B6 2");
     await type(page, "B2", "3");
-    await expectCell(page, "B3", "B3 3.875 =QUILT.CUTHALFSQUARE(B2)");
+    await expectCell(page, "B3", "B3 3 7/8 =QUILT.CUTHALFSQUARE(B2)");
   });
 
   test.each([
@@ -215,7 +215,7 @@ describeInBrowser("Nothing is lost", () => {
     await page.getByRole("button", { name: "New" }).click();
     await page.getByRole("button", { name: "Sheets…" }).click();
     await page.getByRole("dialog").getByRole("button", { name: "Sheet without a name", exact: true }).click();
-    await expectCell(page, "B3", "B3 3.375 =QUILT.CUTHALFSQUARE(B2)");
+    await expectCell(page, "B3", "B3 3 3/8 =QUILT.CUTHALFSQUARE(B2)");
   });
 
   test("a newer version of the page in another tab is not held up; this one says that it keeps no more", async () => {

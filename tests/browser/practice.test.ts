@@ -31,7 +31,7 @@ describeInBrowser("The practice sheet", () => {
   test("a formula typed in a cell is answered", async () => {
     const page = await open();
     await type(page, "J5", '=QUILT.CUTHALFSQUARE("2 1/2")');
-    expect(await cell(page, "J5")).toBe('J5 3.375 =QUILT.CUTHALFSQUARE("2 1/2")');
+    expect(await cell(page, "J5")).toBe('J5 3 3/8 =QUILT.CUTHALFSQUARE("2 1/2")');
     await page.screenshot({ path: join(SCREENSHOTS, "practice.png") });
   });
 
@@ -56,10 +56,35 @@ describeInBrowser("The practice sheet", () => {
     expect(await cell(page, "K5")).toMatch(/K5 2.875 =J6\+J7$/);
   });
 
+  test("an answer in inches or yards reads as on a ruler, and is a number all the same", async () => {
+    const page = await open();
+    await page.getByRole("button", { name: "New", exact: true }).click();
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#name")?.value === "New sheet");
+    await ready(page);
+    await type(page, "A1", "1", "2", "3");
+    await type(
+      page,
+      "B1",
+      "=QUILT.CUTHALFSQUARE(3)",
+      "=B1*2",
+      '=QUILT.CUTSQUARE(7,0.75,,"cm")',
+      '=QUILT.UNITMADE(3.875,"half square")',
+    );
+    await type(page, "C1", "=QUILT.BACKINGFABRIC(57,70,,,,,24)", "=QUILT.CUTSQUARE(A1:A3)", "", "", "3.5");
+    await expectCell(page, "B1", "B1 3 7/8 =QUILT.CUTHALFSQUARE(3)");
+    await expectCell(page, "B2", "B2 7.75 =B1*2");
+    await expectCell(page, "B3", 'B3 8.5 =QUILT.CUTSQUARE(7,0.75,,"cm")');
+    await expectCell(page, "B4", /^B4 3\.\d{4,} =QUILT/);
+    await expectCell(page, "C1", /^C1 3 7\/8 =QUILT/);
+    await expectCell(page, "C4", "C4 3 1/2");
+    await expectCell(page, "C5", /^C5 3\.5$/);
+    await page.screenshot({ path: join(SCREENSHOTS, "practice-ruled.png") });
+  });
+
   test("a fraction that a built-in function hands on stays text", async () => {
     const page = await open();
     await type(page, "J5", '=QUILT.CUTSQUARE(IF(1=1,"3/8",""))', '=IFERROR("3/8",0)');
-    await expectCell(page, "J5", /^J5 0\.875 =/);
+    await expectCell(page, "J5", /^J5 7\/8 =/);
     await expectCell(page, "J6", /^J6 3\/8 =/);
   });
 
@@ -88,7 +113,7 @@ describeInBrowser("The practice sheet", () => {
     await page.screenshot({ path: join(SCREENSHOTS, "practice-help.png") });
     await page.keyboard.type("3)");
     await page.keyboard.press("Enter");
-    await expectCell(page, "J5", "J5 3.875 =QUILT.CUTHALFSQUARE(3)");
+    await expectCell(page, "J5", "J5 3 7/8 =QUILT.CUTHALFSQUARE(3)");
   });
 
   test("a formula typed without a pause is taken as it is, whatever the list shows", async () => {
@@ -98,7 +123,7 @@ describeInBrowser("The practice sheet", () => {
     await page.locator('ul[data-u-comp="sheets-formula-editor"] li').nth(1).waitFor(PATIENCE);
     await page.keyboard.type("SQUARE(3)");
     await page.keyboard.press("Enter");
-    await expectCell(page, "J5", "J5 3.5 =QUILT.CUTSQUARE(3)");
+    await expectCell(page, "J5", "J5 3 1/2 =QUILT.CUTSQUARE(3)");
   });
 
   test("an error tells its sentence on selection, in the status line and beside the cell", async () => {
@@ -177,7 +202,7 @@ describeInBrowser("The practice sheet", () => {
     await download.saveAs(file);
     await page.locator("#file").setInputFiles(file);
     await page.waitForFunction(() => document.querySelector<HTMLInputElement>("#name")?.value === "opened again");
-    await expectCell(page, "J5", "J5 3.875 =QUILT.CUTHALFSQUARE(3)");
+    await expectCell(page, "J5", "J5 3 7/8 =QUILT.CUTHALFSQUARE(3)");
     await expectCell(page, "F9", /^F9 5 {2}7\/8 =/);
     await kept(page);
     await page.screenshot({ path: join(SCREENSHOTS, "practice-opened.png") });
@@ -219,7 +244,7 @@ describeInBrowser("The practice sheet", () => {
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("new");
     await page.keyboard.press("F6");
     await page.keyboard.press("ArrowUp");
-    await page.waitForFunction(() => document.querySelector("#status")?.textContent === "A1 2.5 =QUILT.CUTSQUARE(2)");
+    await page.waitForFunction(() => document.querySelector("#status")?.textContent === "A1 2 1/2 =QUILT.CUTSQUARE(2)");
     await page.keyboard.press("F6");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
@@ -228,7 +253,7 @@ describeInBrowser("The practice sheet", () => {
     await page.keyboard.type("=QUILT.CUTSQUARE(3)");
     await page.keyboard.press("Enter");
     await page.keyboard.press("ArrowUp");
-    await page.waitForFunction(() => document.querySelector("#status")?.textContent === "A1 3.5 =QUILT.CUTSQUARE(3)");
+    await page.waitForFunction(() => document.querySelector("#status")?.textContent === "A1 3 1/2 =QUILT.CUTSQUARE(3)");
   });
 
   test("at 200 % the page is whole", async () => {

@@ -1,0 +1,54 @@
+/** Which cells of the practice sheet read as a ruler does. */
+import { ruledText } from "../../src/math/show";
+import type { Family, FunctionEntry } from "../../src/pane/catalogue";
+import { Ruled } from "../../src/practice/ruled";
+
+test.each([
+  [3.875, "3 7/8"],
+  [0.5, "1/2"],
+  [-1.25, "-1 1/4"],
+  [2.0625, "2 1/16"],
+  [1.333333333333, "1 1/3"],
+])("%s reads %s", (value, shown) => {
+  expect(ruledText(value)).toBe(shown);
+});
+
+test.each([0, 3, -7, 3.853553, 0.1, 2.03125])("%s stays as it is", (value) => {
+  expect(ruledText(value)).toBeUndefined();
+});
+
+const entry = (id: string, names: string, measures?: FunctionEntry["measures"]) =>
+  ({ id, measures, parameters: names.split(" ").map((name) => ({ name })) }) as FunctionEntry;
+const functions = [
+  entry("CUTSQUARE", "finished seam units", "length"),
+  entry("STRIPFABRIC", "width strips units", "fabric"),
+  entry("STRIPSNEEDED", "count units"),
+];
+const ruled = new Ruled([{ functions } as Family]);
+
+test.each([
+  "=QUILT.CUTSQUARE(3)",
+  "= quilt.cutsquare( 3 )",
+  "=QUILT.CUTSQUARE(A1,)",
+  "=QUILT.CUTSQUARE(A1,B1*2,)",
+  '=QUILT.CUTSQUARE(A1,,"in")',
+  '=QUILT.STRIPFABRIC(2.5,IF(A1>1,4,5), "IN" )',
+])("the answer of %s is in inches or yards", (formula) => {
+  expect(ruled.isRuled(formula)).toBe(true);
+});
+
+test.each([
+  "",
+  "=A1",
+  "=3.5",
+  "=SUM(A1:A3)",
+  "=QUILT.STRIPSNEEDED(3)",
+  "=QUILT.NOSUCH(3)",
+  "=QUILT.CUTSQUARE(3)*2",
+  "=QUILT.CUTSQUARE(3",
+  '=QUILT.CUTSQUARE(A1,,"cm")',
+  "=QUILT.CUTSQUARE(A1,,B1)",
+  '=QUILT.CUTSQUARE(A1,,IF(B1,"in","cm"))',
+])("that of %s is not, or need not be", (formula) => {
+  expect(ruled.isRuled(formula)).toBe(false);
+});
