@@ -39,8 +39,6 @@ export function catalogue(): Family[] {
         parameters: describeParameters(id, parameters, rows),
         measures: measures(
           id,
-          returns,
-          parameters,
           rows.map(({ cells }) => cells),
         ),
         examples: examples(rows),

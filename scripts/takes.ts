@@ -1,5 +1,6 @@
 /** Learns from a function itself what each argument takes: it is called with nonsense there, and its sentence tells. */
 import { worksheetFunctions } from "../functions";
+import { Door } from "../functions/cells";
 import type { Takes } from "../src/pane/catalogue";
 import { withWorking } from "../src/math/working";
 import type { FunctionMetadata } from "./reference/page";
@@ -67,46 +68,33 @@ export function usuals(
   }
 }
 
-const CENTIMETERS = 2.54;
-
-/** Marks, steps and usual values differ between the units by no more than this part. */
-const NEAR = 0.04;
+/** What the door takes off a number as it leaves. */
+const DUST = 1e-9;
 
 /**
- * What the number that a function answers with measures: its text names yards or inches, or the answer grows by 2.54 where
- * everything is told in centimeters.
+ * What the number that a function answers with measures: it leaves by one of two ways of the door, or is a count or money.
+ *
+ * @param rows arguments with which the function answers
  */
-export function measures(
-  id: string,
-  gives: string,
-  parameters: readonly Parameter[],
-  rows: readonly (readonly unknown[])[],
-): "length" | "fabric" | undefined {
-  if (/\byards\b/.test(gives)) return "fabric";
-  if (/\binches\b/.test(gives)) return "length";
-  const grows = rows.some((typed) => {
-    const row = parameters.map((_, index) => typed[index] ?? null);
-    const ratio = answerIn(id, parameters, row, "cm") / answerIn(id, parameters, row, "in");
-    return Math.abs(ratio / CENTIMETERS - 1) < NEAR;
-  });
-  return grows ? "length" : undefined;
-}
-
-/** The answer for a row of inches, told in the given units. */
-function answerIn(id: string, parameters: readonly Parameter[], row: readonly unknown[], units: "in" | "cm"): number {
-  const factor = units === "cm" ? CENTIMETERS : 1;
-  const cells = parameters.map(({ name }, index) => {
-    const cell = row[index];
-    if (name === "units") return units;
-    if (takes(id, parameters[index], index, [row]).kind !== "length") return cell;
-    // A length with a unit of its own would not grow.
-    return typeof cell === "number" ? cell * factor : cell === null ? null : NaN;
-  });
+export function measures(id: string, rows: readonly (readonly unknown[])[]): "length" | "fabric" | undefined {
+  // eslint-disable-next-line @typescript-eslint/unbound-method -- each is called on a door
+  const { showsLength, showsFabric } = Door.prototype;
+  const shown = { length: NaN, fabric: NaN };
+  Door.prototype.showsLength = function (length) {
+    return (shown.length = showsLength.call(this, length));
+  };
+  Door.prototype.showsFabric = function (length) {
+    return (shown.fabric = showsFabric.call(this, length));
+  };
   try {
-    const answer: unknown = worksheetFunctions.get(id)!(...cells);
-    return typeof answer === "number" ? answer : NaN;
-  } catch {
-    return NaN;
+    for (const row of rows) {
+      const answer: unknown = worksheetFunctions.get(id)!(...row);
+      if (typeof answer !== "number") continue;
+      for (const way of ["length", "fabric"] as const) if (Math.abs(answer - shown[way]) < DUST) return way;
+    }
+    return undefined;
+  } finally {
+    Object.assign(Door.prototype, { showsLength, showsFabric });
   }
 }
 

@@ -1,7 +1,7 @@
 /** How an answer, its working and its picture look. */
 import { ruledText } from "../math/show";
 import type { Answered, Refused } from "./answer";
-import type { FunctionEntry, Shown } from "./catalogue";
+import { type FunctionEntry, isRuled, type Shown } from "./catalogue";
 import { localText } from "./decimals";
 import { element, folded } from "./element";
 import type { Units } from "./fields";
@@ -12,10 +12,10 @@ export type Tell = (sentence: string) => void;
 
 /** The answer as a cell shows it; a number also as a ruler reads. */
 export function answerView(value: Shown | Shown[][], entry: FunctionEntry, units: Units): HTMLElement {
-  if (Array.isArray(value)) return tableView(value, `Answer of ${entry.id}`);
+  if (Array.isArray(value)) return tableView(value, `Answer of ${entry.id}`, units);
   if (value === "") return element("p", { className: "answer quiet" }, "The cell stays empty.");
   if (typeof value !== "number") return element("p", { className: "answer words" }, cellText(value));
-  const ruled = units === "in" ? ruledText(value) : undefined;
+  const ruled = units === "in" && isRuled(entry) ? ruledText(value) : undefined;
   const unit = unitOf(entry, units);
   return element(
     "p",
@@ -36,8 +36,11 @@ export function refusalView({ code, sentence }: Refused): HTMLElement {
   );
 }
 
-/** A spilled table. It may be wider than the pane, so it scrolls by itself, with the arrow keys too. */
-export function tableView(rows: readonly Shown[][], label: string): HTMLElement {
+/**
+ * A spilled table; in inches its numbers read as on a ruler. It may be wider than the pane, so it scrolls by itself, with the
+ * arrow keys too.
+ */
+export function tableView(rows: readonly Shown[][], label: string, units: Units): HTMLElement {
   const [first = [], ...others] = rows;
   const headed = rows.length > 1 && first.every((cell) => typeof cell === "string" && cell !== "");
   const line = (cells: readonly Shown[], tag: "td" | "th") =>
@@ -45,7 +48,8 @@ export function tableView(rows: readonly Shown[][], label: string): HTMLElement 
       "tr",
       {},
       ...cells.map((cell) => {
-        const made = element(tag, { className: typeof cell === "number" ? "number" : "" }, cellText(cell));
+        const ruled = typeof cell === "number" && units === "in" ? ruledText(cell) : undefined;
+        const made = element(tag, { className: typeof cell === "number" ? "number" : "" }, ruled ?? cellText(cell));
         if (tag === "th") made.setAttribute("scope", "col");
         return made;
       }),

@@ -48,6 +48,11 @@ export interface Example {
 
 export type Shown = number | string | boolean;
 
+/** Whether its numbers are lengths, amounts of fabric and counts, which read as on a ruler; so are those of every table. */
+export function isRuled({ measures, examples }: FunctionEntry): boolean {
+  return measures !== undefined || examples.some(({ shows }) => Array.isArray(shows));
+}
+
 /** Every function of every family, by its name. */
 export function byId(families: readonly Family[]): Map<string, FunctionEntry> {
   return new Map(families.flatMap(({ functions }) => functions.map((entry) => [entry.id, entry])));

@@ -247,18 +247,19 @@ export class FormView {
     return folded(
       examples.length === 1 ? "Example" : "Examples",
       false,
-      ...examples.map(({ label, formula, shows }) =>
-        element(
+      ...examples.map(({ label, formula, shows }) => {
+        const units = /"cm"/.test(formula) ? "cm" : "in";
+        return element(
           "div",
           { className: "example" },
           label !== "" && element("p", {}, localText(label)),
           element("pre", { className: "formula" }, element("code", {}, localFormula(formula))),
           Array.isArray(shows)
-            ? tableView(shows, `What ${formula} shows`)
-            : answerView(shows, this.entry, /"cm"/.test(formula) ? "cm" : "in"),
+            ? tableView(shows, `What ${formula} shows`, units)
+            : answerView(shows, this.entry, units),
           button("Fill in this example", () => void this.take(formula)),
-        ),
-      ),
+        );
+      }),
     );
   }
 

@@ -5,7 +5,7 @@
 import { CellValueType, type Injector } from "@univerjs/core";
 import { INTERCEPTOR_POINT, InterceptCellContentPriority, SheetInterceptorService } from "@univerjs/sheets";
 import { ruledText } from "../math/show";
-import { byId, type Family, type FunctionEntry } from "../pane/catalogue";
+import { byId, type Family, type FunctionEntry, isRuled } from "../pane/catalogue";
 import { quiltName } from "../pane/evaluate";
 import { callOnly, partsOf, significant } from "../workbooks/syntax";
 import { Cells } from "./cells";
@@ -57,7 +57,7 @@ export class Ruled {
   private read(formula: string): boolean {
     const call = callOnly(partsOf(formula) ?? []);
     const entry = this.entries.get(quiltName(call?.name ?? "") ?? "");
-    if (!call || !entry?.measures) return false;
+    if (!call || !entry || !isRuled(entry)) return false;
     const place = entry.parameters.findIndex(({ name }) => name === "units");
     const units = significant(call.given.slice(place, place + 1).flat());
     // Another cell may hold the units, and may change.

@@ -1,6 +1,7 @@
 /** Which cells of the practice sheet read as a ruler does. */
 import { ruledText } from "../../src/math/show";
-import type { Family, FunctionEntry } from "../../src/pane/catalogue";
+import { catalogue } from "../../scripts/catalogue";
+import { byId, type Family, type FunctionEntry, isRuled } from "../../src/pane/catalogue";
 import { Ruled } from "../../src/practice/ruled";
 
 test.each([
@@ -17,13 +18,42 @@ test.each([0, 3, -7, 3.853553, 0.1, 2.03125])("%s stays as it is", (value) => {
   expect(ruledText(value)).toBeUndefined();
 });
 
-const entry = (id: string, names: string, measures?: FunctionEntry["measures"]) =>
-  ({ id, measures, parameters: names.split(" ").map((name) => ({ name })) }) as FunctionEntry;
+const entry = (id: string, names: string, measures?: FunctionEntry["measures"], shows: unknown = 1) =>
+  ({ id, measures, examples: [{ shows }], parameters: names.split(" ").map((name) => ({ name })) }) as FunctionEntry;
 const functions = [
+  entry("TOPSIZE", "width length units", undefined, [[60.5, 72.5]]),
   entry("CUTSQUARE", "finished seam units", "length"),
   entry("STRIPFABRIC", "width strips units", "fabric"),
   entry("STRIPSNEEDED", "count units"),
 ];
+const all = byId(catalogue());
+
+test.each([
+  ["CUTSQUARE", "length"],
+  ["STRIPSETSIZE", "length"],
+  ["CHECKROW", "length"],
+  ["TUBELENGTH", "length"],
+  ["THREADLENGTH", "length"],
+  ["PLANLENGTH", "length"],
+  ["FABRIC", "fabric"],
+  ["STRIPFABRIC", "fabric"],
+  ["PLANFABRIC", "fabric"],
+  ["LENGTHTEXT", undefined],
+  ["STRIPSNEEDED", undefined],
+  ["KITCOST", undefined],
+  ["PRICEFORMARGIN", undefined],
+])("the number of %s measures: %s", (id, measures) => {
+  expect(all.get(id)?.measures).toBe(measures);
+  expect(isRuled(all.get(id)!)).toBe(measures !== undefined);
+});
+
+test("no table holds money, shares or hours, so all of its numbers read as on a ruler", () => {
+  const tables = [...all.values()].filter(({ examples }) => examples.some(({ shows }) => Array.isArray(shows)));
+  expect(tables.length).toBeGreaterThan(20);
+  expect(tables.filter(({ gives }) => /price|cost|money|hour|percent|share/i.test(gives))).toEqual([]);
+  expect(tables.filter((entry) => !isRuled(entry))).toEqual([]);
+});
+
 const ruled = new Ruled([{ functions } as Family]);
 
 test.each([
@@ -32,6 +62,7 @@ test.each([
   "=QUILT.CUTSQUARE(A1,)",
   "=QUILT.CUTSQUARE(A1,B1*2,)",
   '=QUILT.CUTSQUARE(A1,,"in")',
+  "=QUILT.TOPSIZE(A1,B1)",
   '=QUILT.STRIPFABRIC(2.5,IF(A1>1,4,5), "IN" )',
 ])("the answer of %s is in inches or yards", (formula) => {
   expect(ruled.isRuled(formula)).toBe(true);
