@@ -50,7 +50,7 @@ function reader<T>(
 ): Target {
   const judge = async (given: T): Promise<Find[]> => {
     const start = processorTime();
-    const what = (await readFlaw(() => read(given))) ?? timeFlaw(processorTime() - start, longest);
+    const what = (await readFlaw(read, given)) ?? timeFlaw(processorTime() - start, longest);
     return what === undefined ? [] : [{ what, given: shown(given) }];
   };
   return {
@@ -63,12 +63,12 @@ function reader<T>(
   };
 }
 
-async function readFlaw(read: () => unknown): Promise<string | undefined> {
+async function readFlaw<T>(read: (given: T) => unknown, given: T): Promise<string | undefined> {
   try {
-    const value = await read();
+    const value = await read(given);
     return typeof value === "number" ? valueFlaw(value) : undefined;
   } catch (thrown) {
-    if (thrown instanceof Problem) return sentenceFlaw(thrown.sentence("in"));
+    if (thrown instanceof Problem) return sentenceFlaw(thrown.sentence("in"), given);
     return `uncaught ${thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown)}`;
   }
 }

@@ -68,7 +68,7 @@ export function worksheetTargets(): Target[] {
         const quick = processorTime() - start <= LONGEST_CALL;
         const finds = [];
         for (const [at, [, given]] of calls.entries()) {
-          let what = outcomeFlaw(outcomes[at]);
+          let what = outcomeFlaw(outcomes[at], given);
           if (!quick && times[at] > LONGEST_CALL) what ??= timeFlaw(timeWarm(script, calls[at], calls));
           if (what !== undefined) finds.push({ what, given });
         }
@@ -103,12 +103,12 @@ function timeWarm(script: string, call: Call, batch: readonly Call[]): number {
   return Math.min(performance.now() - clock, processorTime() - processor);
 }
 
-function outcomeFlaw(outcome: Outcome): string | undefined {
+function outcomeFlaw(outcome: Outcome, given: unknown): string | undefined {
   if (outcome.ok) {
     const values = Array.isArray(outcome.value) ? (outcome.value as unknown[][]).flat() : [outcome.value];
     return values.map(valueFlaw).find((flaw) => flaw !== undefined);
   }
   if (outcome.code !== CODES.invalidValue && outcome.code !== CODES.notAvailable)
     return `uncaught error ${outcome.message}`;
-  return sentenceFlaw(outcome.message);
+  return sentenceFlaw(outcome.message, given);
 }

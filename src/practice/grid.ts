@@ -151,6 +151,11 @@ export class Grid {
     this.lookSoon();
   }
 
+  /** Selects a cell of the page that is shown, such as B5. */
+  select(cell: string): void {
+    this.book().getActiveSheet().getRange(cell).activate();
+  }
+
   /** Puts the keyboard on the selected cell. */
   focus(): void {
     const injector = this.univer.__getInjector();

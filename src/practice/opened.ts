@@ -1,12 +1,15 @@
 /** Sheets as they are opened, and which one is open in this tab. */
-import { starterName, starterWorkbook } from "./starter";
+import { starterBegin, starterName, starterWorkbook } from "./starter";
 import type { KeptSheet } from "./store";
 import { emptyWorkbook } from "./workbook";
 
-export type OpenedSheet = Pick<KeptSheet, "id" | "name" | "workbook">;
+export interface OpenedSheet extends Pick<KeptSheet, "id" | "name" | "workbook"> {
+  /** The cell to begin in, such as B5; A1 if left out. */
+  begin?: string;
+}
 
 export function starterSheet(): OpenedSheet {
-  return freshSheet(starterName, starterWorkbook());
+  return freshSheet(starterName, starterWorkbook(), starterBegin);
 }
 
 export function emptySheet(): OpenedSheet {
@@ -14,8 +17,8 @@ export function emptySheet(): OpenedSheet {
 }
 
 /** A sheet that is kept from now on, beside all others. */
-export function freshSheet(name: string, workbook: OpenedSheet["workbook"]): OpenedSheet {
-  return { id: crypto.randomUUID(), name, workbook };
+export function freshSheet(name: string, workbook: OpenedSheet["workbook"], begin?: string): OpenedSheet {
+  return { id: crypto.randomUUID(), name, workbook, begin };
 }
 
 /** Remembers the sheet of this tab over a reload, and the last one for a new tab. */

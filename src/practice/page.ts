@@ -168,6 +168,7 @@ export class Page {
     grid.tellErrors(!this.panel.isOpen);
     this.grid = grid;
     await grid.ready();
+    if (sheet.begin) grid.select(sheet.begin);
     releaseKeys(place);
   }
 
@@ -241,10 +242,10 @@ export class Page {
         about: "Half-square units and a border of keys: change a yellow cell and see what follows.",
         open: () => void this.change(starterSheet()),
       },
-      ...plannedWorkbooks.map(({ title, description, workbook }) => ({
+      ...plannedWorkbooks.map(({ title, description, sheet }) => ({
         title,
         about: description,
-        open: () => void this.change(freshSheet(title, workbook())),
+        open: () => void this.change(sheet()),
       })),
       { title: "Empty sheet", about: "For formulas of your own.", open: () => void this.change(emptySheet()) },
     ];

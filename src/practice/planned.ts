@@ -15,16 +15,21 @@ import { LINE, type Look, LOOKS, type StyleName } from "../workbooks/look";
 import { patternOf } from "../workbooks/formats";
 import { workbooks } from "../workbooks";
 import { cellPlace } from "./address";
+import { freshSheet } from "./opened";
 import { workbookOf } from "./workbook";
 import { fromCharacters, fromPoints } from "./xlsx/sizes";
 
 const ALIGN = { left: HorizontalAlign.LEFT, right: HorizontalAlign.RIGHT, center: HorizontalAlign.CENTER };
 
-/** Every planning workbook, to start from. */
+/** Every planning workbook, to start from in the first cell that is there to be changed. */
 export const plannedWorkbooks = workbooks.map(({ title, description, build }) => ({
   title,
   description,
-  workbook: () => plannedWorkbook(build()),
+  sheet: () => {
+    const book = build();
+    const begin = book.sheets[0].entries.find(({ style }) => style === "input")?.cell;
+    return freshSheet(title, plannedWorkbook(book), begin);
+  },
 }));
 
 export function plannedWorkbook(book: Book): Partial<IWorkbookData> {

@@ -13,6 +13,9 @@ import { workbookOf } from "./workbook";
 
 export const starterName = "Throw quilt for a two-evening class";
 
+/** The first cell to be changed. */
+export const starterBegin = "B5";
+
 /** Fractions as a ruler reads, reduced. */
 const FRACTION = "# ??/??";
 

@@ -236,6 +236,7 @@ describeInBrowser("The practice sheet", () => {
 
   test("everything can be done with the keyboard alone", async () => {
     const page = await open();
+    // The plan opens in its first yellow cell.
     await page.keyboard.type("=QUILT.CUTSQUARE(2)");
     await page.keyboard.press("Enter");
     await page.keyboard.press("F6");
@@ -244,7 +245,9 @@ describeInBrowser("The practice sheet", () => {
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("new");
     await page.keyboard.press("F6");
     await page.keyboard.press("ArrowUp");
-    await page.waitForFunction(() => document.querySelector("#status")?.textContent === "A1 2 1/2 =QUILT.CUTSQUARE(2)");
+    await page.waitForFunction(() =>
+      /^B5 2 +1\/2 =QUILT.CUTSQUARE\(2\)$/.test(document.querySelector("#status")?.textContent ?? ""),
+    );
     await page.keyboard.press("F6");
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");

@@ -14,7 +14,7 @@ describe.each(metadata.functions)("$id", ({ id, parameters }) => {
         const outcome = call(run!, cells);
         if (outcome instanceof CellError) {
           expect(["#VALUE!", "#N/A"]).toContain(outcome.code);
-          expect(sentenceFlaw(outcome.message)).toBeUndefined();
+          expect(sentenceFlaw(outcome.message, cells)).toBeUndefined();
         } else {
           for (const value of Array.isArray(outcome) ? (outcome as unknown[][]).flat() : [outcome])
             expect(valueFlaw(value)).toBeUndefined();

@@ -65,8 +65,9 @@ export function valueFlaw(value: unknown): string | undefined {
   return typeof value === "string" || typeof value === "boolean" ? undefined : `no value but ${String(value)}`;
 }
 
-/** What is wrong with the sentence of an error, or undefined. */
-export function sentenceFlaw(sentence: string): string | undefined {
+/** What is wrong with the sentence of an error, or undefined. A word that was given, by chance NaN, may be quoted. */
+export function sentenceFlaw(sentence: string, given: unknown): string | undefined {
   if (sentence.length <= 8) return `the short sentence “${sentence}”`;
-  return /NaN|undefined|\[object|Infinity/.test(sentence) ? `the sentence “${sentence}”` : undefined;
+  const [word] = /NaN|undefined|\[object|Infinity/.exec(sentence) ?? [];
+  return word && !JSON.stringify(given).includes(word) ? `the sentence “${sentence}”` : undefined;
 }
