@@ -16,6 +16,7 @@ import {
   type IFunctionInfo,
   NumberValueObject,
   StringValueObject,
+  ValueObjectFactory,
 } from "@univerjs/engine-formula";
 import type { Cell, Value } from "../../functions/cells";
 import { CellError, standInForHost } from "../../functions/standIn";
@@ -29,6 +30,11 @@ standInForHost();
  */
 CELL_INVERTED_INDEX_CACHE.canUseCache = () => ({ rowsInCache: [], rowsNotInCache: [] });
 CELL_INVERTED_INDEX_CACHE.set = () => undefined;
+
+/** Text in an array constant, such as {"1/4"}, stays text, as in the host: the engine would make a date of it. */
+const create = ValueObjectFactory.create.bind(ValueObjectFactory);
+ValueObjectFactory.create = (value, keepsText = typeof value === "string" && value.startsWith('"')) =>
+  create(value, keepsText);
 
 class EngineFunction extends BaseFunction {
   // Counting arguments is left to `calculate`, which can say what is wrong.

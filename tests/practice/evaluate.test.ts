@@ -30,6 +30,8 @@ test.each<[string, unknown]>([
   ["=QUILT.CUTSQUARE(QUILT.CUTSQUARE(3))", 4],
   ["=INDEX(QUILT.BACKINGPLAN(66,77),2,4)", 4.75],
   ["=SUM({1;2;3})", 6],
+  ['=QUILT.CHECKROW({"3/4","1 1/2"},0)', 2.25],
+  ['=INDEX({"1/4",2},1,1)', "1/4"],
   ["=LET(x,3,QUILT.CUTSQUARE(x))", 3.5],
   ['="a"&"b"', "ab"],
   ["=1=1", true],
