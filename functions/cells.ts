@@ -219,10 +219,9 @@ export class Door {
   /** TRUE or FALSE. */
   flag(name: string, cell: Cell, usual: boolean): boolean {
     return this.optional(name, cell, usual, plainText, () => {
-      const word = String(cell).trim().toLowerCase();
-      if (["true", "yes", "1"].includes(word)) return true;
-      if (["false", "no", "0"].includes(word)) return false;
-      throw new Problem("bad input", `${name} must be TRUE or FALSE, not ${quote(cell)}`);
+      const flag = readFlag(cell);
+      if (flag === undefined) throw new Problem("bad input", `${name} must be TRUE or FALSE, not ${quote(cell)}`);
+      return flag;
     });
   }
 
@@ -289,7 +288,15 @@ export function filledRows(range: Cell): Row[] {
     .filter((row) => !row.cells.every(isEmpty));
 }
 
-function readSystem(units: Cell): System {
+/** TRUE or FALSE, by any word that is taken for it. */
+export function readFlag(cell: Cell): boolean | undefined {
+  const word = String(cell).trim().toLowerCase();
+  if (["true", "yes", "1"].includes(word)) return true;
+  return ["false", "no", "0"].includes(word) ? false : undefined;
+}
+
+/** Which units the word in a cell names; inches where it is empty. @throws Problem where it names none */
+export function readSystem(units: Cell): System {
   if (isEmpty(units)) return "in";
   const word = String(units).trim().toLowerCase();
   if (["in", "inch", "inches"].includes(word)) return "in";

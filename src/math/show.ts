@@ -42,13 +42,13 @@ export function fractionText(value: number, denominator: number): string {
   return whole === 0 ? `${sign}${fraction}` : `${sign}${whole} ${fraction}`;
 }
 
-/** Parts of an inch or a yard that a cell's number is read in: ruler marks, and thirds of a yard. */
-const MARKS = [8, 16, 3];
+/** Parts of an inch, and of a yard, that a number is read in. */
+const MARKS = { length: [8, 16], fabric: [8, 16, 3] };
 
 /** A number that is no whole one as a ruler reads it, such as `3 7/8`; undefined where it is on no mark. */
-export function ruledText(value: number): string | undefined {
+export function ruledText(value: number, measures: keyof typeof MARKS): string | undefined {
   if (Number.isInteger(value)) return undefined;
-  const denominator = MARKS.find((parts) => same(value, roundNearestTo(1 / parts, value)));
+  const denominator = MARKS[measures].find((parts) => same(value, roundNearestTo(1 / parts, value)));
   return denominator === undefined ? undefined : fractionText(value, denominator);
 }
 

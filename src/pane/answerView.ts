@@ -1,7 +1,7 @@
 /** How an answer, its working and its picture look. */
 import { ruledText } from "../math/show";
 import type { Answered, Refused } from "./answer";
-import { type FunctionEntry, isRuled, type Shown } from "./catalogue";
+import { type FunctionEntry, measuresOf, type Shown } from "./catalogue";
 import { localText } from "./decimals";
 import { element, folded } from "./element";
 import type { Units } from "./fields";
@@ -15,7 +15,8 @@ export function answerView(value: Shown | Shown[][], entry: FunctionEntry, units
   if (Array.isArray(value)) return tableView(value, `Answer of ${entry.id}`, units);
   if (value === "") return element("p", { className: "answer quiet" }, "The cell stays empty.");
   if (typeof value !== "number") return element("p", { className: "answer words" }, cellText(value));
-  const ruled = units === "in" && isRuled(entry) ? ruledText(value) : undefined;
+  const measures = units === "in" ? measuresOf(entry) : undefined;
+  const ruled = measures && ruledText(value, measures);
   const unit = unitOf(entry, units);
   return element(
     "p",
@@ -48,7 +49,7 @@ export function tableView(rows: readonly Shown[][], label: string, units: Units)
       "tr",
       {},
       ...cells.map((cell) => {
-        const ruled = typeof cell === "number" && units === "in" ? ruledText(cell) : undefined;
+        const ruled = typeof cell === "number" && units === "in" ? ruledText(cell, "length") : undefined;
         const made = element(tag, { className: typeof cell === "number" ? "number" : "" }, ruled ?? cellText(cell));
         if (tag === "th") made.setAttribute("scope", "col");
         return made;
@@ -72,7 +73,7 @@ export function workingView({ steps, assumptions }: Answered): HTMLElement | und
     assumptions.length > 0 &&
       list(
         "ul",
-        assumptions.map((line) => line.replace(/, as usual where none is given$/, "")),
+        assumptions.map((line) => line.replace(/, as usual where none (?:is|are) given$/, "")),
         "assumed",
       ),
     steps.length > 0 && assumptions.length === 0 && element("p", { className: "quiet" }, "Nothing was taken as usual."),

@@ -48,9 +48,11 @@ export interface Example {
 
 export type Shown = number | string | boolean;
 
-/** Whether its numbers are lengths, amounts of fabric and counts, which read as on a ruler; so are those of every table. */
-export function isRuled({ measures, examples }: FunctionEntry): boolean {
-  return measures !== undefined || examples.some(({ shows }) => Array.isArray(shows));
+export type Measures = FunctionEntry["measures"];
+
+/** What its numbers measure, so that they read as on a ruler; those of every table are lengths, amounts and counts. */
+export function measuresOf({ measures, examples }: FunctionEntry): Measures {
+  return measures ?? (examples.some(({ shows }) => Array.isArray(shows)) ? "length" : undefined);
 }
 
 /** Every function of every family, by its name. */

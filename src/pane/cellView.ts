@@ -9,6 +9,7 @@ import { button, element, replaceContent } from "./element";
 import { titleOf } from "./fieldView";
 import { type Typed, typedText, type Units } from "./fields";
 import type { Place } from "./formView";
+import { systemOf } from "./given";
 import { pictureView } from "./pictureView";
 import { type SelectedCell, type Sheet, SheetProblem } from "./sheet";
 import { sizesOf } from "./sizes";
@@ -139,9 +140,7 @@ export class CellView {
         const typed = Object.fromEntries(
           entry.parameters.map(({ name }, index) => [name, typedText(call.argumentTexts[index] ?? "")]),
         );
-        const units =
-          call.cells?.[entry.parameters.findIndex(({ takes }) => takes.kind === "units")] === "cm" ? "cm" : "in";
-        this.around.change(entry, typed, { cell: cell.home, page: cell.page }, units);
+        this.around.change(entry, typed, { cell: cell.home, page: cell.page }, systemOf(entry, call.cells ?? []));
       });
     const about = element("p", {}, localText(entry.description));
     if (!isAnswered(call.outcome) || !call.cells) {
@@ -149,11 +148,6 @@ export class CellView {
       return element("section", {}, title, about, refusal, given, change, sourcesView(entry));
     }
     const { sheet, tell } = this.around;
-    const units = /"cm"|^cm$/.test(
-      String(call.cells[entry.parameters.findIndex(({ takes }) => takes.kind === "units")]),
-    )
-      ? "cm"
-      : "in";
     const sizes = sizesOf(entry, call.cells, call.outcome.value);
     const picture = await callPicture(entry, call, sheet, cell.page);
     const changed = () => {
@@ -165,7 +159,7 @@ export class CellView {
       {},
       title,
       about,
-      answerView(call.outcome.value, entry, units),
+      answerView(call.outcome.value, entry, systemOf(entry, call.cells)),
       sizes && sizesView(sizes),
       picture?.showsAnswer && drawn,
       given,

@@ -1,13 +1,18 @@
 /** The control of one argument. */
+import { readFlag } from "../../functions/cells";
 import type { ParameterEntry } from "./catalogue";
 import { localText } from "./decimals";
 import { button, element, freshId } from "./element";
+import { isElsewhere } from "./fields";
 import type { FormSurroundings } from "./formView";
 import { spaced } from "./search";
 
 export class FieldView {
   readonly view: HTMLElement;
   private readonly control: HTMLInputElement | HTMLSelectElement;
+  /** Where TRUE or FALSE comes from another cell or a formula: it stays until the box is ticked here. */
+  private elsewhere = "";
+  private readonly from = element("span", { className: "quiet" });
 
   constructor(
     readonly parameter: ParameterEntry,
@@ -18,12 +23,16 @@ export class FieldView {
     const [id, help] = [freshId("field"), freshId("help")];
     this.control = this.makeControl(id, help);
     this.set(typed);
-    this.control.addEventListener("input", changed);
+    this.control.addEventListener("input", () => {
+      this.keep("");
+      changed();
+    });
     const label = element(
       "label",
       { htmlFor: id },
       titleOf(parameter),
       parameter.optional && element("span", { className: "quiet" }, " optional"),
+      this.from,
     );
     const about = element("p", { id: help, className: "help" }, localText(parameter.description));
     const isFlag = parameter.takes.kind === "flag";
@@ -40,13 +49,15 @@ export class FieldView {
   get typed(): string {
     const { takes } = this.parameter;
     if (takes.kind !== "flag" || !(this.control instanceof HTMLInputElement)) return this.control.value;
+    if (this.elsewhere !== "") return this.elsewhere;
     return this.control.checked === takes.usual ? "" : String(this.control.checked).toUpperCase();
   }
 
   set(typed: string): void {
     const { takes } = this.parameter;
     if (takes.kind === "flag" && this.control instanceof HTMLInputElement) {
-      this.control.checked = typed === "" ? takes.usual : typed.toUpperCase() === "TRUE";
+      this.control.checked = readFlag(typed) ?? takes.usual;
+      this.keep(isElsewhere(typed) ? typed : "");
       return;
     }
     // A choice may also come from a cell, which stays as it is.
@@ -58,6 +69,13 @@ export class FieldView {
       this.control.append(element("option", { value: typed }, typed));
     }
     this.control.value = typed;
+  }
+
+  private keep(elsewhere: string): void {
+    this.elsewhere = elsewhere;
+    this.from.textContent = elsewhere === "" ? "" : ` from ${elsewhere.replace(/^=/, "")}`;
+    if (this.parameter.takes.kind === "flag" && this.control instanceof HTMLInputElement)
+      this.control.indeterminate = elsewhere !== "";
   }
 
   focus(): void {

@@ -4,7 +4,7 @@ import { localFormula, localText, usualFormula, usualNumber } from "./decimals";
 
 export type Units = "in" | "cm";
 
-/** What is typed for each argument, by its name; units are the pane's. */
+/** What is typed for each argument, by its name; units are the pane's, unless another cell holds them. */
 export type Typed = Readonly<Record<string, string>>;
 
 /** A cell, a range, a table's range or whole columns, on this page or on another one. */
@@ -15,6 +15,11 @@ const NUMBER = /^-?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?%?$/i;
 
 export function isReference(text: string): boolean {
   return REFERENCE.test(text.trim());
+}
+
+/** Whether what is typed stands in a cell or follows from a formula. */
+export function isElsewhere(typed: string): boolean {
+  return typed.trim().startsWith("=") || isReference(typed);
 }
 
 /** The text of one argument in a formula; empty where it is left out. */
@@ -34,7 +39,7 @@ export function argumentText(parameter: ParameterEntry, typed: string): string {
 /** The call as it is typed into a cell. Arguments at the end that are left out are not written. */
 export function formulaText({ id, parameters }: FunctionEntry, typed: Typed, units: Units): string {
   const given = parameters.map((parameter) =>
-    parameter.takes.kind === "units"
+    parameter.takes.kind === "units" && !isElsewhere(typed[parameter.name] ?? "")
       ? units === "cm"
         ? '"cm"'
         : ""

@@ -16,8 +16,9 @@ import type { FunctionEntry, ParameterEntry } from "./catalogue";
 import { localFormula, localText } from "./decimals";
 import { button, element, folded, replaceContent } from "./element";
 import { FieldView, titleOf } from "./fieldView";
-import { formulaText, isReference, missing, type Typed, typedText, type Units } from "./fields";
+import { formulaText, isElsewhere, isReference, missing, type Typed, typedText, type Units } from "./fields";
 import { firstSentence } from "./findView";
+import { systemOf } from "./given";
 import { pictureView } from "./pictureView";
 import { type Sheet, SheetProblem } from "./sheet";
 import { sizesOf } from "./sizes";
@@ -53,6 +54,8 @@ export class FormView {
   private open: ParameterEntry[] = [];
   /** Answers that come late must not overwrite later ones. */
   private asked = 0;
+  /** The cell that holds the units, and which they are: it stays until the pane is switched to others. */
+  private readonly given: { cell: string; units: Units | undefined };
   /** The page whose cells the formula names without their page; open until a cell is taken from the sheet. */
   private home: string | undefined;
 
@@ -65,6 +68,8 @@ export class FormView {
   ) {
     const { sheet } = around;
     this.home = place?.page;
+    const { units = "" } = typed;
+    this.given = { cell: units, units: isElsewhere(units) ? around.units() : undefined };
     const surroundings = { ...around, take: () => this.takeCells() };
     this.fields = entry.parameters
       .filter(({ takes }) => takes.kind !== "units")
@@ -115,7 +120,9 @@ export class FormView {
   }
 
   private get typed(): Typed {
-    return Object.fromEntries(this.fields.map((field) => [field.parameter.name, field.typed]));
+    const typed = Object.fromEntries(this.fields.map((field) => [field.parameter.name, field.typed]));
+    const { units } = this.given;
+    return units === this.around.units() ? { ...typed, units: this.given.cell } : typed;
   }
 
   private buttons(sheet: Sheet): HTMLElement {
@@ -224,7 +231,7 @@ export class FormView {
       this.more.replaceChildren();
       return;
     }
-    this.result.replaceChildren(answerView(outcome.value, entry, around.units()));
+    this.result.replaceChildren(answerView(outcome.value, entry, systemOf(entry, cells)));
     const sizes = sizesOf(entry, cells, outcome.value);
     const { sheet, tell } = around;
     const changed = () => {

@@ -1,12 +1,21 @@
 /** The arguments of one call by their names, read as the function reads them. */
 import { cellTexts } from "../../functions/blockCells";
-import { type Cell, Door, isEmpty } from "../../functions/cells";
+import { type Cell, Door, isEmpty, readSystem } from "../../functions/cells";
 import type { FilledCell } from "../math/blocks/cellColors";
 import type { Inches, System } from "../math/units";
 import type { FunctionEntry } from "./catalogue";
 
 /** Fill colors of the cells that arguments name, by the argument's name; as six digits, such as #c0392b. */
 export type Fills = Readonly<Partial<Record<string, readonly (readonly (string | null)[])[]>>>;
+
+/** The units in which a call tells its answer; inches where the function would refuse what is given. */
+export function systemOf({ parameters }: FunctionEntry, cells: readonly Cell[]): System {
+  try {
+    return readSystem(cells[parameters.findIndex(({ takes }) => takes.kind === "units")]);
+  } catch {
+    return "in";
+  }
+}
 
 export class GivenArguments {
   readonly system: System;
@@ -17,8 +26,7 @@ export class GivenArguments {
     private readonly cells: readonly Cell[],
     private readonly fills: Fills = {},
   ) {
-    const units = this.cell("units");
-    this.system = typeof units === "string" && /^\s*cent|^\s*cm/i.test(units) ? "cm" : "in";
+    this.system = systemOf(entry, cells);
     this.door = new Door(this.system);
   }
 

@@ -5,7 +5,7 @@
 import { CellValueType, type Injector } from "@univerjs/core";
 import { INTERCEPTOR_POINT, InterceptCellContentPriority, SheetInterceptorService } from "@univerjs/sheets";
 import { ruledText } from "../math/show";
-import { byId, type Family, type FunctionEntry, isRuled } from "../pane/catalogue";
+import { byId, type Family, type FunctionEntry, type Measures, measuresOf } from "../pane/catalogue";
 import { quiltName } from "../pane/evaluate";
 import { callOnly, partsOf, significant } from "../workbooks/syntax";
 import { Cells } from "./cells";
@@ -14,7 +14,7 @@ import { readFamilies } from "./families";
 export class Ruled {
   private readonly entries: ReadonlyMap<string, FunctionEntry>;
   /** By formula, since a grid asks at each stroke. */
-  private readonly known = new Map<string, boolean>();
+  private readonly known = new Map<string, Measures>();
 
   constructor(families: readonly Family[]) {
     this.entries = byId(families);
@@ -37,30 +37,29 @@ export class Ruled {
       handler: (cell, { unitId, subUnitId: sheetId, row, col: column, workbook }, next) => {
         if (typeof cell?.v !== "number" || cell.t === CellValueType.BOOLEAN) return next(cell);
         if (workbook.getStyles().get(cell.s)?.n) return next(cell);
-        const shown = ruledText(cell.v);
-        const source = shown && cells.source({ unitId, sheetId, row, column });
-        return next(source && this.isRuled(source.formula) ? { ...cell, v: shown } : cell);
+        const source = Number.isInteger(cell.v) ? undefined : cells.source({ unitId, sheetId, row, column });
+        const measures = source && this.measures(source.formula);
+        const shown = measures && ruledText(cell.v, measures);
+        return next(shown ? { ...cell, v: shown } : cell);
       },
     });
   }
 
-  /** Whether the answer of a formula is in inches or yards. */
-  isRuled(formula: string): boolean {
-    let ruled = this.known.get(formula);
-    if (ruled === undefined) {
-      ruled = this.read(formula);
-      this.known.set(formula, ruled);
-    }
-    return ruled;
+  /** What the answer of a formula measures, where it is in inches or yards. */
+  measures(formula: string): Measures {
+    if (!this.known.has(formula)) this.known.set(formula, this.read(formula));
+    return this.known.get(formula);
   }
 
-  private read(formula: string): boolean {
+  private read(formula: string): Measures {
     const call = callOnly(partsOf(formula) ?? []);
     const entry = this.entries.get(quiltName(call?.name ?? "") ?? "");
-    if (!call || !entry || !isRuled(entry)) return false;
+    const measures = entry && measuresOf(entry);
+    if (!call || !measures) return undefined;
     const place = entry.parameters.findIndex(({ name }) => name === "units");
     const units = significant(call.given.slice(place, place + 1).flat());
     // Another cell may hold the units, and may change.
-    return units.every((part) => part.kind === "leaf" && /^"\s*in\s*"$/i.test(part.text));
+    const isInches = units.every((part) => part.kind === "leaf" && /^"\s*in\s*"$/i.test(part.text));
+    return isInches ? measures : undefined;
   }
 }

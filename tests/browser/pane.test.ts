@@ -125,6 +125,25 @@ describeInBrowser("The pane", () => {
       expect(await page.evaluate(() => window.sheet.cells.B7)).toBe("=QUILT.CUTHALFSQUARE(B3,8)");
     });
 
+    test("units and ticks that another cell holds stay in the formula until they are changed here", async () => {
+      const page = await openMemory();
+      await page.evaluate(() => {
+        const { cells } = window.sheet;
+        [cells.B27, cells.B28] = ["Centimeters", "yes"];
+        cells.B26 = "=QUILT.TOPPIECES(3,3,12,2,,,,B27,B28)";
+      });
+      const change = page.getByRole("button", { name: "Change the arguments" });
+      await page.getByRole("tab", { name: "This cell" }).click();
+      await select(page, "B26");
+      await change.click();
+      await expectText(page, ".form .formula", "=QUILT.TOPPIECES(3,3,12,2,,,,B27,B28)");
+      expect(await page.getByRole("radio", { name: "cm" }).isChecked()).toBe(true);
+      await page.getByRole("checkbox", { name: "alternate optional from B28" }).click();
+      await expectText(page, ".form .formula", "=QUILT.TOPPIECES(3,3,12,2,,,,B27,TRUE)");
+      await page.getByRole("radio", { name: "in", exact: true }).click();
+      await expectText(page, ".form .formula", "=QUILT.TOPPIECES(3,3,12,2,,,,,TRUE)");
+    });
+
     test("a picture is saved as SVG and PNG and put into the sheet", async () => {
       const page = await openMemory({ width: 400 });
       await page.getByRole("tab", { name: "This cell" }).click();

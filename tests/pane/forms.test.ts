@@ -4,6 +4,7 @@ import { isAnswered } from "../../src/pane/answer";
 import { readCalls } from "../../src/pane/calls";
 import { byId } from "../../src/pane/catalogue";
 import { formulaText, isReference, missing, typedText } from "../../src/pane/fields";
+import { systemOf } from "../../src/pane/given";
 import { isDrawn, pictureOf } from "../../src/pane/pictures";
 
 const families = catalogue();
@@ -32,6 +33,27 @@ test.each(EXAMPLES)("%s: %s is read, answers, and comes back from the form", asy
   expect(missing(entry(id), typed).map(({ name }) => name)).toEqual(typed.mattressWidth ? ["bed"] : []);
   const again = await readCalls(formulaText(entry(id), typed, typed.units === "cm" ? "cm" : "in"), noCells);
   expect(typeof again !== "string" && isAnswered(again[0].outcome) && again[0].outcome.value).toEqual(shows);
+});
+
+test.each([
+  [["cm"], "cm"],
+  [[" Centimeters "], "cm"],
+  [["IN"], "in"],
+  [[null], "in"],
+  [[], "in"],
+  [["furlongs"], "in"],
+] as const)("a call with the units %j answers in %s", (units, system) => {
+  const { parameters } = entry("CUTSQUARE");
+  expect(systemOf(entry("CUTSQUARE"), [...parameters.slice(0, -1).map(() => null), ...units])).toBe(system);
+});
+
+test("units that stand in another cell stay there", () => {
+  const typed = { finished: "3", units: "Plan!$B$2" };
+  expect(formulaText(entry("CUTSQUARE"), typed, "cm")).toBe("=QUILT.CUTSQUARE(3,,,Plan!$B$2)");
+  expect(formulaText(entry("CUTSQUARE"), { ...typed, units: '=IF(A1,"in","cm")' }, "in")).toBe(
+    '=QUILT.CUTSQUARE(3,,,IF(A1,"in","cm"))',
+  );
+  expect(formulaText(entry("CUTSQUARE"), { ...typed, units: "cm" }, "in")).toBe("=QUILT.CUTSQUARE(3)");
 });
 
 test("every function that has a picture draws it for an example", async () => {

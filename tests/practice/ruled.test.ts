@@ -1,7 +1,7 @@
 /** Which cells of the practice sheet read as a ruler does. */
 import { ruledText } from "../../src/math/show";
 import { catalogue } from "../../scripts/catalogue";
-import { byId, type Family, type FunctionEntry, isRuled } from "../../src/pane/catalogue";
+import { byId, type Family, type FunctionEntry, measuresOf } from "../../src/pane/catalogue";
 import { Ruled } from "../../src/practice/ruled";
 
 test.each([
@@ -9,13 +9,18 @@ test.each([
   [0.5, "1/2"],
   [-1.25, "-1 1/4"],
   [2.0625, "2 1/16"],
-  [1.333333333333, "1 1/3"],
 ])("%s reads %s", (value, shown) => {
-  expect(ruledText(value)).toBe(shown);
+  expect(ruledText(value, "length")).toBe(shown);
+  expect(ruledText(value, "fabric")).toBe(shown);
+});
+
+test("a third is one of a yard, and on no mark of a ruler", () => {
+  expect(ruledText(1.333333333333, "fabric")).toBe("1 1/3");
+  expect(ruledText(1.333333333333, "length")).toBeUndefined();
 });
 
 test.each([0, 3, -7, 3.853553, 0.1, 2.03125])("%s stays as it is", (value) => {
-  expect(ruledText(value)).toBeUndefined();
+  expect(ruledText(value, "fabric")).toBeUndefined();
 });
 
 const entry = (id: string, names: string, measures?: FunctionEntry["measures"], shows: unknown = 1) =>
@@ -44,14 +49,14 @@ test.each([
   ["PRICEFORMARGIN", undefined],
 ])("the number of %s measures: %s", (id, measures) => {
   expect(all.get(id)?.measures).toBe(measures);
-  expect(isRuled(all.get(id)!)).toBe(measures !== undefined);
+  expect(measuresOf(all.get(id)!)).toBe(measures);
 });
 
 test("no table holds money, shares or hours, so all of its numbers read as on a ruler", () => {
   const tables = [...all.values()].filter(({ examples }) => examples.some(({ shows }) => Array.isArray(shows)));
   expect(tables.length).toBeGreaterThan(20);
   expect(tables.filter(({ gives }) => /price|cost|money|hour|percent|share/i.test(gives))).toEqual([]);
-  expect(tables.filter((entry) => !isRuled(entry))).toEqual([]);
+  expect(tables.filter((entry) => measuresOf(entry) !== "length")).toEqual([]);
 });
 
 const ruled = new Ruled([{ functions } as Family]);
@@ -65,7 +70,7 @@ test.each([
   "=QUILT.TOPSIZE(A1,B1)",
   '=QUILT.STRIPFABRIC(2.5,IF(A1>1,4,5), "IN" )',
 ])("the answer of %s is in inches or yards", (formula) => {
-  expect(ruled.isRuled(formula)).toBe(true);
+  expect(ruled.measures(formula)).toBe(formula.includes("FABRIC") ? "fabric" : "length");
 });
 
 test.each([
@@ -81,5 +86,5 @@ test.each([
   "=QUILT.CUTSQUARE(A1,,B1)",
   '=QUILT.CUTSQUARE(A1,,IF(B1,"in","cm"))',
 ])("that of %s is not, or need not be", (formula) => {
-  expect(ruled.isRuled(formula)).toBe(false);
+  expect(ruled.measures(formula)).toBeUndefined();
 });
