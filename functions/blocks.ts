@@ -1,14 +1,12 @@
 /** Blocks drawn in cells: what to cut and to buy for them. */
 import { fabricPlan } from "../src/math/blocks/amounts";
 import { checkBlock } from "../src/math/blocks/check";
-import { FabricNames } from "../src/math/blocks/fabricNames";
-import { type Block, readBlock } from "../src/math/blocks/grammar";
-import { blockPieces as blockPiecesOf, type CutPatches } from "../src/math/blocks/pieces";
+import { readBlock } from "../src/math/blocks/grammar";
+import { blockPieces as blockPiecesOf } from "../src/math/blocks/pieces";
 import { planFabric } from "../src/math/plans";
-import { Problem } from "../src/math/problem";
 import { showing } from "../src/math/show";
 import { answer, type Cell, type Door, isEmpty } from "./cells";
-import { cellTexts, patchTable } from "./blockCells";
+import { cellTexts, knownFabric, patchTable, readSeam } from "./blockCells";
 
 /**
  * What to cut for blocks drawn in cells: equal patches together, units by the method that saves work, spares told.
@@ -24,9 +22,9 @@ import { cellTexts, patchTable } from "./blockCells";
  */
 export function blockPieces(block: any[][], size: any, count?: any, seam?: any, units?: any, fabric?: any): any[][] {
   return answer(units, (door) => {
-    const { patches, names } = readPieces(door, block, size, count, seam);
+    const { patches, fabrics } = readPieces(door, block, size, count, seam);
     if (isEmpty(fabric)) return patchTable(door, patches);
-    const name = fabricName(door, patches, names, fabric);
+    const name = knownFabric(door, fabrics, fabric);
     return patchTable(
       door,
       patches.filter((patch) => patch.fabric === name),
@@ -61,10 +59,11 @@ export function blockFabric(
 ): any {
   return answer(units, (door) => {
     const blocks = door.countOrEmpty("count", count);
-    const { patches, names } = readPieces(door, block, size, blocks, seam);
-    const name = fabricName(door, patches, names, fabric);
+    const { patches, fabrics, options } = readPieces(door, block, size, blocks, seam);
+    const name = knownFabric(door, fabrics, fabric);
     if (blocks === 0) return 0;
     const plan = fabricPlan(patches, name, {
+      ...options,
       fabricWidth: door.fabricWidth("width", width),
       squaring: door.squaring(squaring),
       system: door.system,
@@ -84,27 +83,13 @@ export function blockFabric(
  */
 export function blockCheck(block: any[][], size: any, seam?: any, units?: any): any {
   return answer(units, (door) =>
-    checkBlock(
-      readBlock(cellTexts(block)),
-      door.length("size", size),
-      { seam: door.seam(seam), mark: door.conventions.mark },
-      showing(door.system),
-    ),
+    checkBlock(readBlock(cellTexts(block)), door.length("size", size), readSeam(door, seam), showing(door.system)),
   );
 }
 
 function readPieces(door: Door, cells: Cell, size: Cell, count: Cell, seam: Cell) {
-  const names = new FabricNames();
-  const block: Block = readBlock(cellTexts(cells), names);
-  const options = { seam: door.seam(seam), mark: door.conventions.mark };
-  return { names, patches: blockPiecesOf(block, door.length("size", size), door.count("count", count, 1), options) };
-}
-
-/** The fabric that a cell names, as the block spells it. */
-function fabricName(door: Door, patches: readonly CutPatches[], names: FabricNames, fabric: Cell): string {
-  const wanted = door.text("fabric", fabric);
-  const found = names.find(wanted);
-  if (found !== undefined) return found;
-  const known = [...new Set(patches.map((patch) => patch.fabric))].join(", ");
-  throw new Problem("bad input", `no fabric is called “${wanted}”; there is ${known}`);
+  const block = readBlock(cellTexts(cells));
+  const options = readSeam(door, seam);
+  const patches = blockPiecesOf(block, door.length("size", size), door.count("count", count, 1), options);
+  return { patches, fabrics: block.fabrics, options };
 }

@@ -4,14 +4,14 @@ import { quiltFabrics as quiltFabricNames, quiltPieces as piecesOf } from "../sr
 import { sizedQuilts } from "../src/math/blocks/sizes";
 import { fabric as buy } from "../src/math/fabric";
 import { planFabric } from "../src/math/plans";
-import { Problem } from "../src/math/problem";
-import { patchTable } from "./blockCells";
+import { knownFabric, patchTable, readSeam } from "./blockCells";
 import { answer, type Cell, type Door, isEmpty, type Value } from "./cells";
 import { readQuilt, readWantedSizes } from "./quiltCells";
 
 /**
  * What to cut for a quilt drawn in cells: blocks, sashing and cornerstones, butted borders; equal patches together.
- * The first five columns are a list that PLAN reads; borders are joined from strips.
+ * The first five columns are a list that PLAN reads; borders are to be joined from strips. PLAN joins with the usual seam;
+ * where the seam is another, QUILTFABRICS tells what to buy.
  * @customfunction QUILTPIECES
  * @param layout Cells with a block's name each; "star 90" is a block turned clockwise by 90 (180, 270) degrees.
  * @param blocks Named blocks: a name in the first column, the block's cells beside and below it.
@@ -39,10 +39,11 @@ export function quiltPieces(
     const quilt = readQuilt(door, { layout, blocks, size, sashing, edge, borders });
     const patches = piecesOf(quilt, readSeam(door, seam));
     if (isEmpty(fabric)) return patchTable(door, patches);
-    const wanted = door.text("fabric", fabric).toLowerCase();
-    const own = patches.filter((patch) => patch.fabric.toLowerCase() === wanted);
-    if (own.length > 0) return patchTable(door, own);
-    throw new Problem("bad input", `no fabric is called “${wanted}”; there is ${quiltFabricNames(quilt).join(", ")}`);
+    const name = knownFabric(door, quiltFabricNames(quilt), fabric);
+    return patchTable(
+      door,
+      patches.filter((patch) => patch.fabric === name),
+    );
   });
 }
 
@@ -77,9 +78,10 @@ export function quiltFabrics(
 ): any[][] {
   return answer(units, (door) => {
     const quilt = readQuilt(door, { layout, blocks, size, sashing, edge, borders });
-    const patches = piecesOf(quilt, readSeam(door, seam));
     const shopStep = door.shopStep(step);
-    const plans = fabricPlans(patches, readCloth(door, width, squaring));
+    const options = { ...readSeam(door, seam), ...readCloth(door, width, squaring) };
+    const patches = piecesOf(quilt, options);
+    const plans = fabricPlans(patches, options);
     return [
       ["fabric", "amount", "length", "strips", "patches"],
       ...plans.map(({ fabric, plan }): Value[] => [
@@ -141,10 +143,6 @@ export function sizeTable(
       ),
     ];
   });
-}
-
-function readSeam(door: Door, seam: Cell) {
-  return { seam: door.seam(seam), mark: door.conventions.mark };
 }
 
 function readCloth(door: Door, width: Cell, squaring: Cell) {

@@ -26,8 +26,8 @@ export interface Bundle {
   squaring?: Inches;
 }
 
-/** The planner works in whole numbers: these hold every ruler mark, and decimals to the second place. */
-const FINE_MARKS = [inches(1 / 400), toInches(0.01, "cm")] as const;
+/** The planner works in whole numbers: these hold every ruler mark, and decimals to the second place; the last, thirds. */
+const FINE_MARKS = [inches(1 / 400), toInches(0.01, "cm"), inches(1 / 1200)] as const;
 
 /** Longer strips are cut from no fabric, and longer lists only make the planner slow. */
 const LONGEST_STRIP = 150;
@@ -55,12 +55,9 @@ function bundleStrips(
   { stripWidth, width = USUAL.fabricWidth, squaring = 0 as Inches }: Bundle,
 ): number {
   requirePositive("strip width", stripWidth);
-  requirePositive("width", width);
+  requireStripLength("width", width);
   requireNotNegative("squaring", squaring);
   if (width <= squaring) throw new Problem("bad input", "squaring leaves nothing of the strip");
-  if (width > LONGEST_STRIP) {
-    throw new Problem("bad input", (show) => `width is more than ${show.length(LONGEST_STRIP)}; no strip is that long`);
-  }
   const usable = width - squaring;
   if (list.length === 0) throw new Problem("bad input", "the list is empty");
   for (const row of list) requireFits(row, stripWidth, usable);
@@ -74,9 +71,7 @@ function bundleStrips(
         `at most ${MOST_PATCHES} in ${MOST_KINDS} rows are planned at once`,
     );
   }
-  const lengths = [usable, ...wanted.map(({ patch }) => patch)];
-  const holdsAll = (mark: number) => lengths.every((length) => same(length, nearestCount(mark, length) * mark));
-  const mark = FINE_MARKS.find(holdsAll) ?? FINE_MARKS[0];
+  const mark = fineMark(wanted.map(({ patch }) => patch));
   const plan = planCuts(
     wanted.map(({ patch, count }) => ({
       label: "",
@@ -95,6 +90,19 @@ function bundleStrips(
   }
   if (!plan.stripsProved) step(() => `${plan.stripCount} strips; ${plan.stripBound} at the very least`);
   return plan.stripCount;
+}
+
+/** Refuses a strip that is no length, or longer than any. */
+export function requireStripLength(name: string, length: Inches): void {
+  requirePositive(name, length);
+  if (length <= LONGEST_STRIP) return;
+  throw new Problem("bad input", (show) => `${name} is more than ${show.length(LONGEST_STRIP)}; no strip is that long`);
+}
+
+/** A mark on which all patches lie, so that as many as fill a strip to a hair's breadth fit it. */
+export function fineMark(patches: readonly Inches[]): Inches {
+  const holdsAll = (mark: number) => patches.every((length) => same(length, nearestCount(mark, length) * mark));
+  return FINE_MARKS.find(holdsAll) ?? FINE_MARKS[0];
 }
 
 function requireFits({ patch, height, count }: BundlePatch, stripWidth: Inches, usable: number): void {

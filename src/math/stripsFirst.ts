@@ -1,7 +1,8 @@
 /** A roll of strips used first: which patches come from it, and what is left for yardage. */
+import { fineMark, requireStripLength } from "./bundles";
 import { USUAL } from "./conventions";
 import { type CutList, planCuts } from "./cutplan";
-import { coarsestMark, type ListedPatch } from "./plans";
+import type { ListedPatch } from "./plans";
 import { requireCount, requirePositive } from "./problem";
 import { covers, fits, same } from "./rounding";
 import type { Inches } from "./units";
@@ -37,8 +38,8 @@ export function stripsFirst(
 ): StripsFirst {
   requireCount("strips", strips);
   requirePositive("strip width", stripWidth);
-  requirePositive("strip length", length);
-  const mark = coarsestMark(list, "in");
+  requireStripLength("strip length", length);
+  const mark = fineMark(list.flatMap((patch) => lengthOnStrip(patch, stripWidth) ?? []));
   const strip = fits(mark, length);
   const taken: CutList[number][] = [];
   let stripsUsed = 0;

@@ -32,6 +32,13 @@ export const bundles: Case[] = [
   },
   {
     call: "BUNDLECHECK",
+    cells: [[["3 1/3", 480]], 40, 2.5, 40],
+    gives: 0,
+    source: "derived",
+    note: "12 × 3 1/3 = 40 in: a third of an inch lies on no mark of a ruler, and is not rounded up",
+  },
+  {
+    call: "BUNDLECHECK",
     cells: [TUBES_AND_KEYS(141), 40, 2.5, 44],
     gives: -1,
     source: "derived",

@@ -16,6 +16,10 @@ const LAYOUT = [
   ["plain", "nine 90", "plain"],
 ];
 
+/** Plain blocks all over. */
+const plainBlocks = (across: number, down: number) =>
+  Array.from({ length: down }, () => Array.from({ length: across }, () => "plain"));
+
 export const quilts: Case[] = [
   {
     call: "QUILTPIECES",
@@ -55,6 +59,40 @@ export const quilts: Case[] = [
   },
   {
     call: "QUILTPIECES",
+    cells: [
+      [["night"]],
+      [
+        ["night", "dark blue", "Sand"],
+        ["", "sand", "Dark  blue"],
+      ],
+      12,
+      null,
+      null,
+      null,
+      null,
+      null,
+      " Dark  BLUE ",
+    ],
+    gives: [HEADING, ["dark blue", 6.5, 6.5, 2, "any", "square", 0]],
+    source: "derived",
+    note: "capitals and spaces make no other fabric",
+  },
+  {
+    call: "QUILTPIECES",
+    cells: [LAYOUT, BLOCKS, 9, null, null, null, null, null, "Moss Green"],
+    fails: "#VALUE!",
+    says: "no fabric is called “Moss Green”; there is sand, slate",
+    source: "derived",
+  },
+  {
+    call: "QUILTPIECES",
+    cells: [[["plain"]], BLOCKS, 9, [[2, "slate", "rust"]], null, null, null, null, "rust"],
+    gives: [HEADING],
+    source: "derived",
+    note: "a fabric of cornerstones, of which one block has none",
+  },
+  {
+    call: "QUILTPIECES",
     cells: [[["nin"]], BLOCKS, 9],
     fails: "#VALUE!",
     says: "layout, row 1, column 1: no block is called “nin”; there is nine, plain",
@@ -81,13 +119,6 @@ export const quilts: Case[] = [
     says: "no name in the first column",
     source: "derived",
   },
-  {
-    call: "QUILTPIECES",
-    cells: [LAYOUT, BLOCKS, 9, null, null, null, null, null, "rust"],
-    fails: "#VALUE!",
-    says: "no fabric is called “rust”",
-    source: "derived",
-  },
 
   {
     call: "QUILTFABRICS",
@@ -111,19 +142,48 @@ export const quilts: Case[] = [
     source: "derived",
     note: "2 × 21.5 of 107 cm in one strip",
   },
+  {
+    call: "QUILTFABRICS",
+    cells: [plainBlocks(6, 7), BLOCKS, 12, null, null, [[4, "slate"]], null, null, null, 0.375],
+    gives: [
+      [null, null, null, null, null],
+      [null, null, null, null, null],
+      ["slate", 1.25, 42.75, 9, 4],
+    ],
+    source: "derived",
+    note:
+      "72 × 84 in inside; a join takes 3/4 in. Sides 2 × 84 3/4: 4 strips and 4 1/2 in; top and bottom 2 × 80 3/4: 3 strips " +
+      "and 37 3/4 in. 4 1/2 and 37 3/4 share no strip: 9 of 4 3/4 in",
+  },
+  {
+    call: "QUILTFABRICS",
+    cells: [plainBlocks(6, 7), BLOCKS, 12, null, null, [[4, "slate"]], null, null, null, 0.25],
+    gives: [
+      [null, null, null, null, null],
+      [null, null, null, null, null],
+      ["slate", 1, 36, 8, 4],
+    ],
+    source: "derived",
+    note: "as above with joins of 1/2 in: rests of 3 and 36 1/2 in share a strip: 8 of 4 1/2 in",
+  },
+  {
+    call: "QUILTFABRICS",
+    cells: [plainBlocks(8, 9), BLOCKS, 30, null, null, [[8, "slate"]], null, null, null, null, "cm"],
+    gives: [
+      [null, null, null, null, null],
+      [null, null, null, null, null],
+      ["slate", 1.1, 104.5, 11, 4],
+    ],
+    source: "derived",
+    note:
+      "240 × 270 cm inside; a join takes 1.5 cm. Sides 2 × 271.5: 5 strips of 107 and 15.5; top and bottom 2 × 257.5: " +
+      "4 strips and 93; 15.5 and 93 share no strip: 11 of 9.5 cm. Joins of 2 × 1/4 in would make it 10",
+  },
   { call: "QUILTFABRICS", cells: [LAYOUT, BLOCKS, null], fails: "#VALUE!", says: "size is missing", source: "derived" },
 
   {
     call: "QUILTFABRICS",
-    cells: [
-      Array.from({ length: 10 }, () => Array.from({ length: 8 }, () => "plain")),
-      BLOCKS,
-      2,
-      null,
-      null,
-      null,
-      40,
-    ],
+    cells: [plainBlocks(8, 10), BLOCKS, 2, null, null, null, 40],
     gives: [
       ["fabric", "amount", "length", "strips", "patches"],
       ["sand", 0.375, 12.5, 5, 80],

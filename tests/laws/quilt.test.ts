@@ -1,5 +1,6 @@
 /** Quilts drawn in cells: their size, their fabrics, what is cut for them, and the same design in other sizes. */
 import fc from "fast-check";
+import { worksheetFunctions } from "../../functions";
 import { readBlock } from "../../src/math/blocks/grammar";
 import { blockPieces, USES } from "../../src/math/blocks/pieces";
 import { type Quilt, quiltFabrics, quiltPieces, quiltSize } from "../../src/math/blocks/quilt";
@@ -151,6 +152,33 @@ describe("sizedLayouts", () => {
     // 12½ in blocks, 3 across 42 in: 4 take 2 strips, 16 take 6.
     expect(small).toMatchObject({ size: { width: 24, length: 24 }, lengths: [25] });
     expect(large).toMatchObject({ size: { width: 48, length: 48 }, lengths: [75] });
+  });
+});
+
+describe("QUILTFABRICS", () => {
+  const rows = (id: string, ...cells: unknown[]) => worksheetFunctions.get(id)!(...cells) as unknown[][];
+  const bordered = fc.record({
+    across: fc.integer({ min: 4, max: 9 }),
+    down: fc.integer({ min: 4, max: 9 }),
+    block: fc.integer({ min: 7, max: 13 }),
+    border: fc.integer({ min: 2, max: 6 }),
+    seam: fc.constantFrom(null, 0, 1 / 8, 3 / 8, 1 / 2, 1),
+    units: fc.constantFrom("in", "cm"),
+  });
+
+  test("buys for a quilt what SIZETABLE buys for it in its own size, whatever the seam", () => {
+    fc.assert(
+      fc.property(bordered, ({ across, down, block, border, seam, units }) => {
+        const [size, edge] = units === "cm" ? [2.5 * block, 2.5 * border] : [block, border];
+        const layout = Array.from({ length: down }, () => Array<string>(across).fill("plain"));
+        const own = ["own", across * size + 2 * edge, down * size + 2 * edge];
+        const quilt = [layout, [["plain", "sand"]], size, null, null, [[edge, "slate"]]];
+        const bought = rows("QUILTFABRICS", ...quilt, null, null, null, seam, units).slice(1);
+        const sized = rows("SIZETABLE", ...quilt, [own], null, null, seam, units).slice(-2);
+        expect(sized).toEqual(bought.map(([fabric, amount]) => [fabric, amount]));
+      }),
+      { numRuns: 150 },
+    );
   });
 });
 

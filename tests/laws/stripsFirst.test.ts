@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import type { ListedPatch } from "../../src/math/plans";
 import { stripsFirst } from "../../src/math/stripsFirst";
-import { inches } from "../../src/math/units";
+import { inches, toInches } from "../../src/math/units";
 
 const WIDTH = inches(2.5);
 const LENGTH = inches(12);
@@ -50,5 +50,28 @@ test("each row in turn gets as many from the strips as packing in any way allows
       expect(stripsLeft).toBe(atHand - stripsUsed);
     }),
     { numRuns: 300 },
+  );
+});
+
+test("patches that fill a strip to a hair's breadth fill it, whatever the ruler", () => {
+  const exact = fc.record({
+    unit: fc.constantFrom("in" as const, "cm" as const),
+    parts: fc.constantFrom(3, 8, 10, 16, 100),
+    along: fc.integer({ min: 1, max: 900 }),
+    each: fc.integer({ min: 1, max: 30 }),
+    atHand: fc.integer({ min: 1, max: 4 }),
+  });
+  const short = exact.filter(({ along, parts, each, unit }) => {
+    // Thirds, eighths and sixteenths of a centimeter stand in no list.
+    return (along * each) / parts < 150 && along / parts > 0.5 && !(unit === "cm" && [3, 8, 16].includes(parts));
+  });
+  fc.assert(
+    fc.property(short, ({ unit, parts, along, each, atHand }) => {
+      const listed = { label: "", width: toInches(along / parts, unit), height: WIDTH, grain: "any" as const };
+      const strip = toInches((along * each) / parts, unit);
+      const [row] = stripsFirst([{ ...listed, count: each * atHand + 1 }], atHand, WIDTH, strip).rows;
+      expect([row.fromStrips, row.fromYardage]).toEqual([each * atHand, 1]);
+    }),
+    { numRuns: 200 },
   );
 });
