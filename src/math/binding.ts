@@ -1,9 +1,10 @@
 /** Binding: straight strips round the edge of a quilt, and bias strips from one square. */
 import { USUAL } from "./conventions";
+import { upToMark } from "./cut";
 import { requireFabricWidth } from "./fabric";
 import { type Join, joinedStrips, joinLoss } from "./joins";
 import { Problem, requireNotNegative, requirePositive } from "./problem";
-import { atMost, roundUpTo } from "./rounding";
+import { atMost } from "./rounding";
 import { stripFabric } from "./strips";
 import { type Inches, inches } from "./units";
 import { step } from "./working";
@@ -111,9 +112,9 @@ export function biasSquare(length: Inches, strip: Inches, seam = USUAL.seam, mar
   const sewn = Math.max(ofArea, strip * Math.SQRT2);
   step((show) => `√(${show.length(length)} × ${show.length(strip)}) = ${show.length(ofArea)}`);
   if (sewn > ofArea) step((show) => `one strip needs √2 × ${show.length(strip)} = ${show.length(sewn)}`);
-  const side = roundUpTo(mark, sewn + 2 * seam);
-  step((show) => `+ ${show.length(2 * seam)} for the seams each way: a square of ${show.length(side)}`);
-  return side;
+  const side = sewn + 2 * seam;
+  if (seam > 0) step((show) => `${show.length(sewn)} + 2 × ${show.length(seam)} in seams = ${show.length(side)}`);
+  return upToMark(mark, side);
 }
 
 /**

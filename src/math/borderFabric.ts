@@ -2,7 +2,7 @@
 import { borderLengths, type BorderPiece, type CornerOptions } from "./borders";
 import { USUAL } from "./conventions";
 import { fabric, requireFabricWidth } from "./fabric";
-import { type Join, joinLoss, requireJoinable, stripsReaching } from "./joins";
+import { type Join, type JoinedRow, joinedText, joinLoss, requireJoinable, stripsReaching } from "./joins";
 import { Problem, requireCount } from "./problem";
 import { covers, fits } from "./rounding";
 import type { Inches } from "./units";
@@ -30,21 +30,22 @@ export interface BorderOptions extends CornerOptions {
  * @throws Problem "bad input" where a length is out of range, or a join eats up the strip
  */
 export function borderStrips(width: Inches, length: Inches, border: Inches, options: BorderOptions = {}): number {
+  return stripsAcross(plainPieces(width, length, border, options), options);
+}
+
+function stripsAcross(pieces: readonly BorderPiece[], options: BorderOptions): number {
   const { fabricWidth = USUAL.fabricWidth, join = "straight", seam = USUAL.seam } = options;
-  const pieces = plainPieces(width, length, border, options);
   requireFabricWidth(fabricWidth);
   const lost = joinLoss(join, pieces[0].width, seam);
   requireJoinable(fabricWidth, lost);
   const lengths = pieces.flatMap((piece) => Array.from({ length: piece.count }, () => piece.length));
-  const strips = fewestStrips(lengths, (total) => stripsReaching(total, fabricWidth, lost));
+  const rows = fewestStrips(lengths, (total) => stripsReaching(total, fabricWidth, lost));
+  const strips = stripsOf(rows);
   requireCount("strips", strips);
-  step((show) => {
-    const total = lengths.reduce((sum, one) => sum + one, 0);
-    return (
-      `${show.length(total)} in all; each ${join} join takes ${show.length(lost)}: ` +
-      `${strips} strips of ${show.length(fabricWidth)}`
-    );
-  });
+  for (const row of rows) step((show) => joinedText(show, row, fabricWidth, lost));
+  if (rows.length > 1) {
+    step(() => `cut from strips of their own: ${rows.map((row) => row.strips).join(" + ")} = ${strips} strips`);
+  }
   return strips;
 }
 
@@ -74,7 +75,7 @@ export function borderFabric(
   const pieces = plainPieces(width, length, border, options);
   const strip = pieces[0].width;
   const across = (): Inches => {
-    const strips = borderStrips(width, length, border, options);
+    const strips = stripsAcross(pieces, options);
     step((show) => `across: ${strips} × ${show.length(strip)}`);
     return fabric((strips * strip) as Inches, shopStep);
   };
@@ -111,17 +112,21 @@ function plainPieces(width: Inches, length: Inches, border: Inches, options: Cor
 }
 
 /**
- * Fewest strips for some lengths, where each row of joined strips yields one or more of them: every way to choose what
- * shares a row with the first length, and the same again for the rest.
+ * Rows that take fewest strips for some lengths, where each row of joined strips yields one or more of them: every way to
+ * choose what shares a row with the first length, and the same again for the rest. Of equals, the fuller first row.
  */
-function fewestStrips(lengths: readonly number[], row: (total: number) => number): number {
-  if (lengths.length === 0) return 0;
+function fewestStrips(lengths: readonly number[], reach: (total: number) => number): JoinedRow[] {
+  if (lengths.length === 0) return [];
   const [first, ...others] = lengths;
   const choices = Array.from({ length: 2 ** others.length }, (_, choice) => {
     const shares = (index: number): boolean => ((choice >> index) & 1) === 1;
-    const total = others.reduce((sum, length, index) => sum + (shares(index) ? length : 0), first);
+    const length = others.reduce((sum, other, index) => sum + (shares(index) ? other : 0), first);
     const rest = others.filter((_length, index) => !shares(index));
-    return row(total) + fewestStrips(rest, row);
+    return [{ strips: reach(length), length }, ...fewestStrips(rest, reach)];
   });
-  return Math.min(...choices);
+  return choices.reduce((best, rows) => (stripsOf(rows) <= stripsOf(best) ? rows : best));
+}
+
+function stripsOf(rows: readonly JoinedRow[]): number {
+  return rows.reduce((sum, row) => sum + row.strips, 0);
 }

@@ -1,7 +1,9 @@
 /** Borders: their sizes, the lengths to cut, and pieced units that fit a side. */
 import { USUAL } from "./conventions";
+import { counted } from "./counted";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
 import { covers, nearestCount, roundNearestTo, roundUpTo, same } from "./rounding";
+import type { Show } from "./show";
 import type { Inches, Size } from "./units";
 import { step } from "./working";
 
@@ -150,7 +152,7 @@ export function borderUnits(side: Inches, unit: Inches): number {
   requirePositive("unit", unit);
   const units = covers(unit, side);
   requireCount("units", units);
-  step((show) => `${show.length(side)} ÷ ${show.length(unit)}, rounded up: ${units} units`);
+  step((show) => `${show.length(side)} ÷ ${show.length(unit)}, rounded up: ${counted(units, "unit")}`);
   return units;
 }
 
@@ -176,7 +178,7 @@ export interface FittedSide {
   covered: Inches;
   /** Finished width of the two plain strips that bring the quilt to that length; 0 where none is needed. */
   spacer: Inches;
-  /** What the quilt is eased in (below 0) or stretched by, where that is no more than a ruler mark. */
+  /** What the units are longer than the quilt (below 0: shorter), where that is no more than a ruler mark and is eased in. */
   eased: Inches;
 }
 
@@ -235,10 +237,16 @@ function fitSide(side: Inches, unit: Inches, leastSpacer: Inches, mark: Inches):
   const spacer = (fitted ? 0 : (covered - side) / 2) as Inches;
   const eased = (fitted && !same(off, 0) ? off : 0) as Inches;
   step((show) => {
-    const gap = fitted ? `${show.length(eased)} eased in` : `spacers finish ${show.length(spacer)}`;
-    return `${units} units × ${show.length(unit)} = ${show.length(covered)} on ${show.length(side)}: ${gap}`;
+    const gap = fitted ? easedText(show, eased) : `spacers finish ${show.length(spacer)}`;
+    return `${counted(units, "unit")} × ${show.length(unit)} = ${show.length(covered)} on ${show.length(side)}: ${gap}`;
   });
   return { units, covered, spacer, eased };
+}
+
+/** How units that need no spacers fit: `1/8 in longer, eased in`, where they are longer than the quilt. */
+export function easedText(show: Show, eased: Inches): string {
+  if (eased === 0) return "they fit";
+  return `${show.length(Math.abs(eased))} ${eased > 0 ? "longer" : "shorter"}, eased in`;
 }
 
 /** Whether a size can be read off a ruler with this distance between its marks; any size can where that is 0. */

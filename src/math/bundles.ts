@@ -1,6 +1,8 @@
 /** Pre-cut bundles: equal strips, and the patches wanted from them. */
 import { USUAL } from "./conventions";
+import { counted } from "./counted";
 import { planCuts } from "./cutplan";
+import { squared } from "./fabric";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
 import { atMost, covers, fits, nearestCount, same } from "./rounding";
 import { type Inches, inches, toInches } from "./units";
@@ -45,7 +47,7 @@ const MOST_PATCHES = 5000;
 export function bundleSpare(list: readonly BundlePatch[], bundle: Bundle): number {
   requireCount("strips", bundle.strips);
   const needed = bundleStrips(list, bundle);
-  step(() => `${bundle.strips} − ${needed} strips = ${bundle.strips - needed}`);
+  step(() => `${bundle.strips} − ${counted(needed, "strip")} = ${bundle.strips - needed}`);
   return bundle.strips - needed;
 }
 
@@ -58,7 +60,7 @@ function bundleStrips(
   requireStripLength("width", width);
   requireNotNegative("squaring", squaring);
   if (width <= squaring) throw new Problem("bad input", "squaring leaves nothing of the strip");
-  const usable = width - squaring;
+  const usable = squared(width, squaring);
   if (list.length === 0) throw new Problem("bad input", "the list is empty");
   for (const row of list) requireFits(row, stripWidth, usable);
   const wanted = list.filter(({ count }) => count > 0);
@@ -88,7 +90,7 @@ function bundleStrips(
         `${times} × ${pieces.map(({ count, across }) => `${count} of ${show.length(across * mark)}`).join(", ")}`,
     );
   }
-  if (!plan.stripsProved) step(() => `${plan.stripCount} strips; ${plan.stripBound} at the very least`);
+  if (!plan.stripsProved) step(() => `${counted(plan.stripCount, "strip")}; ${plan.stripBound} at the very least`);
   return plan.stripCount;
 }
 

@@ -1,4 +1,5 @@
 /** Costing: what a kit costs, what to ask for it, and how many come off a bolt. Money stays exact: its maker rounds it. */
+import { counted } from "./counted";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
 import { covers, fits } from "./rounding";
 import { decimalText, percentText } from "./show";
@@ -85,7 +86,7 @@ export function kitsPerBolt(bolt: Inches, each: Inches, generosity = inches(0)):
   const cut = each + generosity;
   const kits = fits(cut, bolt);
   requireCount("kits per bolt", kits);
-  step((show) => `${show.length(bolt)} ÷ ${show.length(cut)} a cut, rounded down: ${kits} kits a bolt`);
+  step((show) => `${show.length(bolt)} ÷ ${show.length(cut)} a cut, rounded down: ${counted(kits, "kit")} a bolt`);
   return kits;
 }
 
@@ -108,6 +109,6 @@ export function boltsNeeded(kits: number, each: Inches, bolt: Inches, generosity
     );
   }
   const bolts = covers(perBolt, kits);
-  step(() => `${kits} kits ÷ ${perBolt} a bolt, rounded up: ${bolts} bolts`);
+  step(() => `${counted(kits, "kit")} ÷ ${perBolt} a bolt, rounded up: ${counted(bolts, "bolt")}`);
   return bolts;
 }

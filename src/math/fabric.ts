@@ -43,6 +43,15 @@ export function beforeWashing(length: Inches, shrinkage: number): Inches {
   return before;
 }
 
+/** What squaring an end leaves of a length, inches. */
+export function squared(length: Inches, squaring: Inches): Inches {
+  const left = Math.max(0, length - squaring) as Inches;
+  if (squaring > 0 && left > 0) {
+    step((show) => `${show.length(length)} − ${show.length(squaring)} to square up = ${show.length(left)}`);
+  }
+  return left;
+}
+
 /** Widths that are most likely half of a usual one: fabric lies folded on the bolt. */
 const FOLDED = { least: 20, most: 23 };
 

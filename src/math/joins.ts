@@ -1,7 +1,9 @@
 /** Strips joined end to end into one long strip, for binding and borders. */
 import { USUAL } from "./conventions";
+import { counted } from "./counted";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
 import { covers } from "./rounding";
+import type { Show } from "./show";
 import type { Inches } from "./units";
 import { step } from "./working";
 
@@ -40,13 +42,22 @@ export function joinedStrips(length: Inches, stripLength: Inches, loss: Inches):
   requireJoinable(stripLength, loss);
   const strips = stripsReaching(length, stripLength, loss);
   requireCount("strips", strips);
-  const joined = strips * stripLength - (strips - 1) * loss;
-  step(
-    (show) =>
-      `${strips} × ${show.length(stripLength)} − ${strips - 1} joins × ${show.length(loss)} = ${show.length(joined)}, ` +
-      `${show.length(length)} needed`,
-  );
+  step((show) => joinedText(show, { strips, length }, stripLength, loss));
   return strips;
+}
+
+/** Strips joined into one row, and the length they are to reach, inches. */
+export interface JoinedRow {
+  strips: number;
+  length: number;
+}
+
+/** `8 × 42 in − 7 joins × 2 1/2 in = 318 1/2 in, 290 in needed`. */
+export function joinedText(show: Show, { strips, length }: JoinedRow, stripLength: Inches, loss: Inches): string {
+  const joins = strips - 1;
+  const lost = joins > 0 ? ` − ${counted(joins, "join")} × ${show.length(loss)}` : "";
+  const reached = show.length(strips * stripLength - joins * loss);
+  return `${strips} × ${show.length(stripLength)}${lost} = ${reached}, ${show.length(length)} needed`;
 }
 
 /** The bare count of `joinedStrips`, for those who try many lengths. */

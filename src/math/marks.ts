@@ -28,6 +28,9 @@ export function lengthMark(length: Inches, mark = USUAL.mark, way: MarkWay = "up
   requireNotNegative("length", length);
   requireNotNegative("mark", mark);
   const rounded = ROUND[way](mark, length);
-  step((show) => `${show.length(length)} to marks ${show.length(mark)} apart, ${way}: ${show.length(rounded)}`);
+  step((show) => {
+    const marks = mark > 0 ? ` to marks ${show.length(mark)} apart, ${way}` : ", not rounded";
+    return `${show.length(length)}${marks}: ${show.length(rounded)}`;
+  });
   return rounded;
 }

@@ -1,4 +1,5 @@
 /** Panels of one size, such as fat quarters, and bolts of several lengths. */
+import { counted } from "./counted";
 import { type BoltPlan, type PanelPlan, planBolts, planPanels } from "./cutplan";
 import { coarsestMark, type ListedPatch, lying } from "./plans";
 import { Problem } from "./problem";
@@ -48,7 +49,7 @@ export function planInPanels(
     { width: fits(mark, width), height: fits(mark, height) },
     { trimming, show: (length) => showing(system).length(length * mark) },
   );
-  step(() => `${cuts.panelCount} panels; no plan takes fewer than ${cuts.panelBound}`);
+  step(() => `${counted(cuts.panelCount, "panel")}; no plan takes fewer than ${cuts.panelBound}`);
   return { list, width, height, mark, cuts };
 }
 
@@ -91,6 +92,6 @@ export function boltPlan(
     cuts.map((cut) => ({ ...cut, length: covers(mark, cut.length + generosity) })),
     bolts.map((bolt) => ({ ...bolt, length: fits(mark, bolt.length) })),
   );
-  step((show) => `${plan.boltCount} bolts, ${show.fabric(plan.left * mark)} left over`);
+  step((show) => `${counted(plan.boltCount, "bolt")}, ${show.fabric(plan.left * mark)} left over`);
   return { plan, mark, cuts, generosity };
 }

@@ -5,6 +5,7 @@
  * seam (school geometry); the formulas below are that rule worked out.
  */
 import { USUAL } from "./conventions";
+import { counted } from "./counted";
 import { type PatchToCut, requireSizes, upToMark } from "./cut";
 import { requireCount } from "./problem";
 import { covers } from "./rounding";
@@ -144,7 +145,7 @@ export function cutGeese(
   const large = cutQuarterSquare(width, seam, mark);
   const small = cutHalfSquare(height, 1, seam, mark);
   const sets = covers(4, units);
-  step(() => `a large square makes 4 units: ${units} units take ${sets}`);
+  step(() => `a large square makes 4 units: ${counted(units, "unit")} ${units === 1 ? "takes" : "take"} ${sets}`);
   if (method === "triangles") {
     return [
       squares("large square", width, large, sets, "cut twice, corner to corner"),
@@ -188,6 +189,10 @@ function squares(patch: string, finished: Inches, side: Inches, count: number, h
 function cornerWaste(square: Inches, seam: Inches, count: number): PatchToCut {
   const leg = (square - Math.SQRT2 * seam) as Inches;
   const finished = Math.max(0, leg - HALF_SQUARE_SEAMS * seam) as Inches;
+  step((show) => `waste triangle: ${show.length(square)} − √2 × ${show.length(seam)} = ${show.length(leg)}`);
+  if (finished > 0) {
+    step((show) => `it finishes ${show.length(leg)} − 3.4142 × ${show.length(seam)} = ${show.length(finished)}`);
+  }
   const how = finished > 0 ? "cut away; a pair makes a half-square unit" : "cut away; too small to sew";
   return squares("waste triangle", finished, leg, count, how);
 }

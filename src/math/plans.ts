@@ -3,6 +3,7 @@
  * back in inches.
  */
 import { USUAL } from "./conventions";
+import { counted } from "./counted";
 import { type CutList, type CutPlan, planCuts } from "./cutplan";
 import { fabric, requireFabricWidth } from "./fabric";
 import { Problem, requireNotNegative } from "./problem";
@@ -139,7 +140,10 @@ function tooLarge(name: string, most: number): Problem {
 }
 
 function tell({ cuts, length, leastLength, squaring }: Plan): void {
-  step((show) => `${cuts.stripCount} strips take ${show.length(length)}${squaring > 0 ? " with squaring up" : ""}`);
+  step(
+    (show) =>
+      `${counted(cuts.stripCount, "strip takes", "strips take")} ${show.length(length)}${squaring > 0 ? " with squaring up" : ""}`,
+  );
   step((show) =>
     cuts.lengthProved
       ? "no plan takes less: least length proved"

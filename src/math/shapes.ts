@@ -32,8 +32,8 @@ export function cutHalfRectangle(
   mark = EXACT,
 ): { width: Inches; height: Inches } {
   requireSizes({ width, height }, seam, mark);
-  const grown = growth((width * height) / (width + height + Math.hypot(width, height)), seam);
-  return { width: upToMark(mark, width * grown), height: upToMark(mark, height * grown) };
+  const grown = growth((width * height) / (width + height + Math.hypot(width, height)), seam, mark);
+  return { width: grown(width), height: grown(height) };
 }
 
 /**
@@ -47,13 +47,20 @@ export function cutHalfRectangle(
  */
 export function cutTriangle(
   base: Inches,
-  height = (base * Math.sqrt(0.75)) as Inches,
+  height = equalHeight(base),
   seam = USUAL.seam,
   mark = EXACT,
 ): { base: Inches; height: Inches } {
   requireSizes({ base, height }, seam, mark);
-  const grown = growth((base * height) / (base + 2 * Math.hypot(base / 2, height)), seam);
-  return { base: upToMark(mark, base * grown), height: upToMark(mark, height * grown) };
+  const grown = growth((base * height) / (base + 2 * Math.hypot(base / 2, height)), seam, mark);
+  return { base: grown(base), height: grown(height) };
+}
+
+/** Height of a triangle with three equal sides. */
+function equalHeight(base: Inches): Inches {
+  const height = (base * Math.sqrt(0.75)) as Inches;
+  step((show) => `height where all sides are equal: √3 ÷ 2 × ${show.length(base)} = ${show.length(height)}`);
+  return height;
 }
 
 /**
@@ -154,13 +161,17 @@ export function cutStar(block: Inches, rows = 1, seam = USUAL.seam, mark = EXACT
   ];
 }
 
-/** The factor by which every length of a shape with an inscribed circle grows. */
-function growth(inradius: number, seam: Inches): number {
+/** What every length of a shape with an inscribed circle grows to. */
+function growth(inradius: number, seam: Inches, mark: Inches): (length: Inches) => Inches {
   const factor = (inradius + seam) / inradius;
   step(
     (show) =>
       `the inscribed circle has a radius of ${show.length(inradius)}; with a seam of ${show.length(seam)} all lengths ` +
-      `grow by the factor ${factor.toFixed(4)}`,
+      `grow by the factor ${factor.toFixed(6)}`,
   );
-  return factor;
+  return (length) => {
+    const exact = length * factor;
+    step((show) => `${show.length(length)} × ${factor.toFixed(6)} = ${show.length(exact)}`);
+    return upToMark(mark, exact);
+  };
 }

@@ -1,6 +1,7 @@
 /** Strips cut across the fabric, from selvage to selvage, and the patches cut from them. */
 import { USUAL } from "./conventions";
-import { fabric, isHalfWidth } from "./fabric";
+import { counted } from "./counted";
+import { fabric, isHalfWidth, squared } from "./fabric";
 import { type Inches } from "./units";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
 import { atMost, covers, fits } from "./rounding";
@@ -105,7 +106,7 @@ export function stripsFrom(length: Inches, stripWidth: Inches, squaring = 0 as I
   requireNotNegative("fabric", length);
   requirePositive("strip width", stripWidth);
   requireNotNegative("squaring", squaring);
-  const usable = Math.max(0, length - squaring);
+  const usable = squared(length, squaring);
   const strips = fits(stripWidth, usable);
   requireCount("strips", strips);
   step((show) => `${show.length(usable)} ÷ ${show.length(stripWidth)}, rounded down: ${strips}`);
@@ -164,7 +165,7 @@ export function stripFabric(
   requireNotNegative("squaring", squaring);
   if (strips === 0) return 0 as Inches;
   const length = (strips * stripWidth + squaring) as Inches;
-  step((show) => `${strips} strips × ${show.length(stripWidth)}${plus(show.length(squaring), squaring)}`);
+  step((show) => `${counted(strips, "strip")} × ${show.length(stripWidth)}${plus(show.length(squaring), squaring)}`);
   return fabric(length, shopStep);
 }
 
@@ -177,5 +178,5 @@ function usableLength(name: string, length: Inches, squaring: Inches): number {
   requirePositive(name, length);
   requireNotNegative("squaring", squaring);
   if (length <= squaring) throw new Problem("bad input", "squaring leaves nothing of the strip");
-  return length - squaring;
+  return squared(length, squaring);
 }

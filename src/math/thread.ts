@@ -1,5 +1,6 @@
 /** Thread, and the seams that take it. */
 import { USUAL } from "./conventions";
+import { counted } from "./counted";
 import { requireCount, requireNotNegative, requirePositive } from "./problem";
 import type { Inches } from "./units";
 import { step } from "./working";
@@ -42,7 +43,10 @@ export function seamLength(across: number, down: number, patch: Inches, seam = U
   const betweenRows = across * patch + 2 * seam;
   const short = (across - 1) * down;
   const total = (short * inRow + (down - 1) * betweenRows) as Inches;
-  step((show) => `in the rows: ${short} seams × ${show.length(inRow)}`);
-  step((show) => `between the rows: ${down - 1} seams × ${show.length(betweenRows)}; in all ${show.length(total)}`);
+  step((show) => `in the rows: ${counted(short, "seam")} × ${show.length(inRow)}`);
+  step(
+    (show) =>
+      `between the rows: ${counted(down - 1, "seam")} × ${show.length(betweenRows)}; in all ${show.length(total)}`,
+  );
   return total;
 }

@@ -12,6 +12,7 @@
  * middles may come as close as h₁ + h₂ − (w − 2s), clipped or not.
  */
 import { USUAL } from "./conventions";
+import { counted } from "./counted";
 import { Problem, requireCount, requirePositive, requireNotNegative } from "./problem";
 import { atMost, fits } from "./rounding";
 import { type Inches } from "./units";
@@ -61,6 +62,7 @@ export interface TubeCut {
 export function tubeUnits(length: Inches, trim: Inches, tube: Tube): number {
   requirePositive("length", length);
   const shape = unitShape(trim, tube);
+  tellTip(shape);
   const room = length - 2 * shape.reach;
   const shift = Math.max(0, headToTail(shape, shape, tube));
   const units = atMost(0, room) ? unitsWithin(room, shift, 2 * shape.reach) : 0;
@@ -69,7 +71,7 @@ export function tubeUnits(length: Inches, trim: Inches, tube: Tube): number {
     (show) =>
       `from middle to middle at least ${show.length(shift)} head to tail, ${show.length(2 * shape.reach)} on one side`,
   );
-  step((show) => `${show.length(length)} of tube: ${units} units`);
+  step((show) => `${show.length(length)} of tube: ${counted(units, "unit")}`);
   return units;
 }
 
@@ -92,7 +94,7 @@ export function tubeLength(list: readonly TubeUnits[], tube: Tube): Inches {
     length = Math.max(length, middle + reach);
     units += 1;
   }
-  step((show) => `${units} units, largest first, head to tail: ${show.length(length)} of tube`);
+  step((show) => `${counted(units, "unit")}, largest first, head to tail: ${show.length(length)} of tube`);
   return length as Inches;
 }
 
@@ -146,6 +148,7 @@ function* places(list: readonly TubeUnits[], tube: Tube): Generator<Place> {
   let lastOpposite: Place | undefined;
   for (const { trim, count } of largestFirst) {
     const shape = unitShape(trim, tube);
+    if (count > 0) tellTip(shape);
     for (let unit = 0; unit < count; unit += 1) {
       const opposite = nextTo(shape, lastOpposite, last, tube);
       const beside = nextTo(shape, last, lastOpposite, tube);
@@ -189,8 +192,11 @@ function unitShape(trim: Inches, { stripWidth, seam = USUAL.seam, ears = "clippe
         `for ${show.length(trim)} cut them at least ${show.length(height + seam)} wide`,
     );
   }
-  step((show) => `${show.length(trim)} ÷ √2: the tip stands ${show.length(height)} above its seam line`);
   return { trim, height, reach: ears === "clipped" ? height : height + seam };
+}
+
+function tellTip({ trim, height }: UnitShape): void {
+  step((show) => `${show.length(trim)} ÷ √2: the tip stands ${show.length(height)} above its seam line`);
 }
 
 /** Largest trim size that a tube gives: strips of 2½ in give 3.182 in. */

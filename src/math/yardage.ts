@@ -1,6 +1,7 @@
 /** Fabric for one kind of patch, cut in rows across the fabric, and patches out of an amount of fabric. */
 import { USUAL } from "./conventions";
-import { fabric, isHalfWidth, requireFabricWidth } from "./fabric";
+import { counted } from "./counted";
+import { fabric, isHalfWidth, requireFabricWidth, squared } from "./fabric";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
 import { atMost, covers, fits } from "./rounding";
 import { type Inches } from "./units";
@@ -91,7 +92,7 @@ export function piecesFrom(length: Inches, width: Inches, height: Inches, option
   } else {
     requireFabricWidth(fabricWidth);
   }
-  const usable = Math.max(0, length - squaring);
+  const usable = squared(length, squaring);
   const ways = lays(width, height, fabricWidth, options.grain).map((lay) => {
     const rows = fits(lay.along, usable);
     return { lay, rows, pieces: rows * lay.perRow };
@@ -99,7 +100,11 @@ export function piecesFrom(length: Inches, width: Inches, height: Inches, option
   const { lay, rows, pieces } = ways.reduce((best, way) => (way.pieces > best.pieces ? way : best));
   requireCount("the number of patches", pieces);
   tellLay(lay, fabricWidth);
-  step((show) => `${show.length(usable)} ÷ ${show.length(lay.along)}, rounded down: ${rows} rows, ${pieces} patches`);
+  step(
+    (show) =>
+      `${show.length(usable)} ÷ ${show.length(lay.along)}, rounded down: ` +
+      `${counted(rows, "row")}, ${counted(pieces, "patch", "patches")}`,
+  );
   return pieces;
 }
 

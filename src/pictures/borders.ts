@@ -6,8 +6,10 @@ import {
   borderMeasured,
   borderSize,
   type CornerOptions,
+  easedText,
   type FitOptions,
 } from "../math/borders";
+import { counted } from "../math/counted";
 import { Problem } from "../math/problem";
 import type { Show } from "../math/show";
 import type { Inches, System } from "../math/units";
@@ -51,6 +53,7 @@ export function borderLengthsPicture(
   drawing.text({ x: outside.width / 2, y: outside.length / 2 }, inside, { ground: true });
   measureOutside(drawing, outside, show);
   facts.forEach((words, index) => drawing.legend([1, 2, 6][index], words));
+  if (seam > 0) drawing.note(`cut with seams of ${show.length(seam)}`);
   return drawing.svg();
 }
 
@@ -128,8 +131,8 @@ export function borderFitPicture(
   const { across, down, outside } = fit;
   const title = `Units of ${show.length(unit)} round a quilt of ${show.length(width)} × ${show.length(length)}`;
   const facts = [
-    `${across.units} units each along top and bottom`,
-    `${down.units} units along each side`,
+    `${counted(across.units, "unit")} each along top and bottom`,
+    `${counted(down.units, "unit")} along each side`,
     `${fit.units} in all`,
     `outside ${show.length(outside.width)} × ${show.length(outside.length)}`,
   ];
@@ -149,8 +152,7 @@ export function borderFitPicture(
     [across, "width"],
     [down, "length"],
   ] as const) {
-    if (eased !== 0)
-      drawing.note(`${show.length(Math.abs(eased))} of ${words} ${eased < 0 ? "eased in" : "stretched"}`);
+    if (eased !== 0) drawing.note(`units along the ${words}: ${easedText(show, eased)}`);
   }
   return drawing.svg();
 }

@@ -102,7 +102,7 @@ describe("boltPlan", () => {
     const bolt = { label: "bolt", length: inches(144 + 3 / 16), count: 1 };
     const { answer, steps } = withWorking(() => boltPlan([cut], [bolt]));
     expect(answer.mark).toBe(1 / 16);
-    expect(steps).toEqual(["1 bolts, 2/3 yd left over"]);
+    expect(steps).toEqual(["1 bolt, 2/3 yd left over"]);
   });
 });
 

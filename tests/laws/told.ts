@@ -76,8 +76,14 @@ export const told: Told[] = [
     steps: [
       "√(3 in × 2 1/2 in) = 2.7386 in",
       "one strip needs √2 × 2 1/2 in = 3.5355 in",
-      "+ 1/2 in for the seams each way: a square of 5 in",
+      "3.5355 in + 2 × 1/4 in in seams = 4.0355 in",
+      "up to the next ruler mark of 1 in: cut 5 in",
     ],
+  },
+  {
+    call: "BIASSQUARE",
+    cells: [135, 2.5, null, 0],
+    steps: ["√(135 in × 2 1/2 in) = 18.3712 in", "up to the next ruler mark of 1 in: cut 19 in"],
   },
   {
     call: "BIASLENGTH",
@@ -88,6 +94,11 @@ export const told: Told[] = [
     call: "BOLTSNEEDED",
     cells: [30, 1.5, 12, 2],
     steps: ["432 in ÷ 56 in a cut, rounded down: 7 kits a bolt", "30 kits ÷ 7 a bolt, rounded up: 5 bolts"],
+  },
+  {
+    call: "BOLTSNEEDED",
+    cells: [1, 8, 12],
+    steps: ["432 in ÷ 288 in a cut, rounded down: 1 kit a bolt", "1 kit ÷ 1 a bolt, rounded up: 1 bolt"],
   },
   {
     call: "BORDERFABRIC",
@@ -112,6 +123,46 @@ export const told: Told[] = [
     ],
   },
   {
+    call: "BORDERFIT",
+    cells: [51.0883, 68, 1, 6],
+    steps: [
+      "51 units × 1 in = 51 in on 51.0883 in: 0.0883 in shorter, eased in",
+      "68 units × 1 in = 68 in on 68 in: they fit",
+      "2 × 51 + 2 × 68 + 4 at the corners = 242 units",
+      "51 in + 2 × 6 in = 63 in",
+      "68 in + 2 × 6 in = 80 in",
+    ],
+  },
+  {
+    call: "BORDERFIT",
+    cells: [0.9, 1.9, 1],
+    steps: [
+      "1 unit × 1 in = 1 in on 0.9 in: 0.1 in longer, eased in",
+      "2 units × 1 in = 2 in on 1.9 in: 0.1 in longer, eased in",
+      "2 × 1 + 2 × 2 + 4 at the corners = 10 units",
+      "1 in + 2 × 1 in = 3 in",
+      "2 in + 2 × 1 in = 4 in",
+    ],
+  },
+  {
+    call: "BORDERUNITS",
+    cells: [4, 4],
+    steps: ["4 in ÷ 4 in, rounded up: 1 unit"],
+  },
+  {
+    call: "BINDINGSTRIPS",
+    cells: [15, 20],
+    steps: [
+      "70 in round the straight edge + 10 in to join the ends = 80 in",
+      "2 × 42 in − 1 join × 2 1/2 in = 81 1/2 in, 80 in needed",
+    ],
+  },
+  {
+    call: "BINDINGSTRIPS",
+    cells: [5, 5],
+    steps: ["20 in round the straight edge + 10 in to join the ends = 30 in", "1 × 42 in = 42 in, 30 in needed"],
+  },
+  {
     call: "BORDERGAP",
     cells: [46, 4],
     steps: ["46 in ÷ 4 in, rounded up: 12 units", "12 × 4 in − 46 in = 2 in"],
@@ -128,7 +179,46 @@ export const told: Told[] = [
       "60 in + 2 × 6 in = 72 in",
       "80 in + 2 × 6 in = 92 in",
       "mitered: sides 93 in, top and bottom 73 in",
-      "332 in in all; each diagonal join takes 6 1/2 in: 10 strips of 40 in",
+      "10 × 40 in − 9 joins × 6 1/2 in = 341 1/2 in, 332 in needed",
+    ],
+  },
+  {
+    call: "BORDERSTRIPS",
+    cells: [37.5, 41.5, 2],
+    steps: [
+      "37 1/2 in + 2 × 2 in = 41 1/2 in",
+      "41 1/2 in + 2 × 2 in = 45 1/2 in",
+      "butted: sides 42 in, top and bottom 42 in",
+      "1 × 42 in = 42 in, 42 in needed",
+      "1 × 42 in = 42 in, 42 in needed",
+      "1 × 42 in = 42 in, 42 in needed",
+      "1 × 42 in = 42 in, 42 in needed",
+      "cut from strips of their own: 1 + 1 + 1 + 1 = 4 strips",
+    ],
+  },
+  {
+    call: "BORDERSTRIPS",
+    cells: [20.5, 41.5, 2, null, "cornerstones"],
+    steps: [
+      "20 1/2 in + 2 × 2 in = 24 1/2 in",
+      "41 1/2 in + 2 × 2 in = 45 1/2 in",
+      "cornerstones: sides 42 in, top and bottom 21 in",
+      "1 × 42 in = 42 in, 42 in needed",
+      "1 × 42 in = 42 in, 42 in needed",
+      "1 × 42 in = 42 in, 42 in needed",
+      "cut from strips of their own: 1 + 1 + 1 = 3 strips",
+    ],
+  },
+  {
+    call: "BORDERFABRIC",
+    cells: [41.5, 41.5, 2, 42, "across", "butted", "straight", "1/4"],
+    steps: [
+      "41 1/2 in + 2 × 2 in = 45 1/2 in",
+      "41 1/2 in + 2 × 2 in = 45 1/2 in",
+      "butted: sides 42 in, top and bottom 46 in",
+      "5 × 42 in − 4 joins × 1/2 in = 208 in, 176 in needed",
+      "across: 5 × 2 1/2 in",
+      "12 1/2 in of fabric; in steps of 1/4 yd buy 1/2 yd",
     ],
   },
   {
@@ -174,7 +264,30 @@ export const told: Told[] = [
     call: "CUTTRIANGLE",
     cells: [4, 3],
     steps: [
-      "the inscribed circle has a radius of 1.0704 in; with a seam of 1/4 in all lengths grow by the factor 1.2336",
+      "the inscribed circle has a radius of 1.0704 in; with a seam of 1/4 in all lengths grow by the factor 1.233565",
+      "4 in × 1.233565 = 4.9343 in",
+      "3 in × 1.233565 = 3.7007 in",
+    ],
+  },
+  {
+    call: "CUTTRIANGLE",
+    cells: [4, null, null, "1/8"],
+    steps: [
+      "height where all sides are equal: √3 ÷ 2 × 4 in = 3.4641 in",
+      "the inscribed circle has a radius of 1.1547 in; with a seam of 1/4 in all lengths grow by the factor 1.216506",
+      "4 in × 1.216506 = 4.866 in",
+      "up to the next ruler mark of 1/8 in: cut 4 7/8 in",
+      "3.4641 in × 1.216506 = 4.2141 in",
+      "up to the next ruler mark of 1/8 in: cut 4 1/4 in",
+    ],
+  },
+  {
+    call: "CUTHALFRECTANGLE",
+    cells: [2, 4],
+    steps: [
+      "the inscribed circle has a radius of 0.7639 in; with a seam of 1/4 in all lengths grow by the factor 1.327254",
+      "2 in × 1.327254 = 2.6545 in",
+      "4 in × 1.327254 = 5.309 in",
     ],
   },
   {
@@ -202,7 +315,30 @@ export const told: Told[] = [
   {
     call: "CUTGEESE",
     cells: [4, "corners"],
-    steps: ["2 in + 2 × 1/4 in = 2 1/2 in", "4 in + 2 × 1/4 in = 4 1/2 in"],
+    steps: [
+      "2 in + 2 × 1/4 in = 2 1/2 in",
+      "4 in + 2 × 1/4 in = 4 1/2 in",
+      "waste triangle: 2 1/2 in − √2 × 1/4 in = 2.1464 in",
+      "it finishes 2.1464 in − 3.4142 × 1/4 in = 1.2929 in",
+    ],
+  },
+  {
+    call: "CUTGEESE",
+    cells: [1, "corners"],
+    steps: [
+      "1/2 in + 2 × 1/4 in = 1 in",
+      "1 in + 2 × 1/4 in = 1 1/2 in",
+      "waste triangle: 1 in − √2 × 1/4 in = 0.6464 in",
+    ],
+  },
+  {
+    call: "CUTGEESE",
+    cells: [4, "triangles", null, 0, null, 1],
+    steps: [
+      "4 in + 4.8284 × 1/4 in = 5.2071 in",
+      "2 in + 3.4142 × 1/4 in = 2.8536 in",
+      "a large square makes 4 units: 1 unit takes 1",
+    ],
   },
   {
     call: "CUTHALFSQUARE",
@@ -301,6 +437,11 @@ export const told: Told[] = [
     steps: ["3.8 in to marks 1/4 in apart, down: 3 3/4 in"],
   },
   {
+    call: "LENGTHMARK",
+    cells: [3.8, 0],
+    steps: ["3.8 in, not rounded: 3.8 in"],
+  },
+  {
     call: "PATCHFABRIC",
     cells: [63, 9.5, 9.5, 42, null, 1],
     steps: [
@@ -325,6 +466,15 @@ export const told: Told[] = [
     call: "PIECESFROM",
     cells: ["6 in", 2, 3, 42],
     steps: ["42 in ÷ 2 in, rounded down: 21 side by side", "6 in ÷ 3 in, rounded down: 2 rows, 42 patches"],
+  },
+  {
+    call: "PIECESFROM",
+    cells: ["6 in", 30, 4, 42, "upright", 1],
+    steps: [
+      "6 in − 1 in to square up = 5 in",
+      "42 in ÷ 30 in, rounded down: 1 side by side",
+      "5 in ÷ 4 in, rounded down: 1 row, 1 patch",
+    ],
   },
   {
     call: "PATCHFABRIC",
@@ -354,6 +504,11 @@ export const told: Told[] = [
     steps: ["in the rows: 70 seams × 5 1/2 in", "between the rows: 9 seams × 40 1/2 in; in all 749 1/2 in"],
   },
   {
+    call: "SEAMLENGTH",
+    cells: [2, 1, 5],
+    steps: ["in the rows: 1 seam × 5 1/2 in", "between the rows: 0 seams × 10 1/2 in; in all 5 1/2 in"],
+  },
+  {
     call: "THREADLENGTH",
     cells: [1000],
     steps: ["1000 in × 2.5 = 2500 in of thread"],
@@ -367,6 +522,16 @@ export const told: Told[] = [
     call: "STRIPFABRIC",
     cells: [5, 2.5],
     steps: ["5 strips × 2 1/2 in", "12 1/2 in of fabric; in steps of 1/8 yd buy 3/8 yd"],
+  },
+  {
+    call: "STRIPFABRIC",
+    cells: [1, 2.5],
+    steps: ["1 strip × 2 1/2 in", "2 1/2 in of fabric; in steps of 1/8 yd buy 1/8 yd"],
+  },
+  {
+    call: "STRIPPATCHES",
+    cells: [2.5, 42, 2],
+    steps: ["42 in − 2 in to square up = 40 in", "40 in ÷ 2 1/2 in, rounded down: 16 a strip"],
   },
   {
     call: "STRIPPATCHES",
@@ -390,6 +555,16 @@ export const told: Told[] = [
     steps: ["36 in ÷ 2 1/2 in, rounded down: 14"],
   },
   {
+    call: "STRIPSFROM",
+    cells: [1, 2.5, 2],
+    steps: ["36 in − 2 in to square up = 34 in", "34 in ÷ 2 1/2 in, rounded down: 13"],
+  },
+  {
+    call: "STRIPSFROM",
+    cells: ["1 in", 2.5, 2],
+    steps: ["0 in ÷ 2 1/2 in, rounded down: 0"],
+  },
+  {
     call: "STRIPTRIANGLES",
     cells: [3, 4, 42],
     steps: ["the first takes 4 in of 42 in, every further one 2 in: 20 a strip"],
@@ -398,6 +573,15 @@ export const told: Told[] = [
     call: "STRIPSETS",
     cells: [40, 2.5],
     steps: ["42 in ÷ 2 1/2 in, rounded down: 16 a set", "40 ÷ 16 a set, rounded up: 3"],
+  },
+  {
+    call: "STRIPSETS",
+    cells: [40, 2.5, 42, 2],
+    steps: [
+      "42 in − 2 in to square up = 40 in",
+      "40 in ÷ 2 1/2 in, rounded down: 16 a set",
+      "40 ÷ 16 a set, rounded up: 3",
+    ],
   },
   {
     call: "STRIPSETSIZE",
@@ -471,6 +655,20 @@ export const told: Told[] = [
     ],
   },
   {
+    call: "TUBELENGTH",
+    cells: [
+      [
+        [3, null],
+        [2, 1],
+      ],
+      2.5,
+    ],
+    steps: [
+      "2 in ÷ √2: the tip stands 1.4142 in above its seam line",
+      "1 unit, largest first, head to tail: 2.8284 in of tube",
+    ],
+  },
+  {
     call: "CUTTEMPLATE",
     cells: [
       [
@@ -491,6 +689,11 @@ export const told: Told[] = [
     ],
   },
   {
+    call: "PLANLENGTH",
+    cells: [[["sand", 2.5, 2.5, 4]]],
+    steps: ["1 strip takes 2 1/2 in", "no plan takes less: least length proved"],
+  },
+  {
     call: "PLANSPARE",
     cells: [[["sand", 2.5, 2.5, 40]], 0.5],
     steps: ["3 strips take 7 1/2 in", "no plan takes less: least length proved", "18 in − 7 1/2 in = 10 1/2 in"],
@@ -499,6 +702,11 @@ export const told: Told[] = [
     call: "PANELSNEEDED",
     cells: [[["sand", 5, 5, 40]], 21, 18],
     steps: ["4 panels; no plan takes fewer than 4"],
+  },
+  {
+    call: "PANELSNEEDED",
+    cells: [[["sand", 5, 5, 1]], 21, 18],
+    steps: ["1 panel; no plan takes fewer than 1"],
   },
   {
     call: "QUILTPIECES",

@@ -1,6 +1,7 @@
 /** A quilt drawn in cells: blocks by name and turn, with sashing and borders, and all that is to be cut for it. */
 import { borderLengths, borderSize } from "../borders";
 import { USUAL } from "../conventions";
+import { counted } from "../counted";
 import { Problem, requirePositive } from "../problem";
 import { type Edge, topSize } from "../settings";
 import { type Inches, inches, type Size } from "../units";
@@ -63,7 +64,7 @@ export function quiltPieces(quilt: Quilt, options: PieceOptions = {}): CutPatche
   const list = new CuttingList(options);
   for (const [name, count] of countBlocks(quilt)) {
     const block = quilt.blocks.get(name)!;
-    step(() => `${count} blocks of ${name}`);
+    step(() => `${counted(count, "block")} of ${name}`);
     list.add(block, inches(quilt.size / block.columns), count);
   }
   addSashing(quilt, list);
