@@ -43,6 +43,7 @@ export function checkTotals(list: any[][], units?: any): any[][] {
 
 /**
  * Whether the patches of a list come out of an amount of fabric, in a sentence.
+ *
  * Joins take the usual seam, 1/4 in or 0.75 cm.
  * @customfunction CHECKFABRIC
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".

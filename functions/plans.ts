@@ -7,8 +7,10 @@ import { readList } from "./cutLists";
 
 /**
  * Cutting plan of least length for a list of patches: strips across the fabric in cutting order, and what to cut from each.
- * Every strip runs from selvage to selvage. Joins take the usual seam, 1/4 in or 0.75 cm. The last row tells the length, what
- * is left over and whether less is possible: a long list can be more than is searched through.
+ * Every strip runs from selvage to selvage. The last row tells the length, what is left over and whether less is possible.
+ *
+ * Joins take the usual seam, 1/4 in or 0.75 cm. A measure on no mark of a ruler is cut at the next one up: 1/16 in or 0.1 cm.
+ * A long list has more plans than are searched through; then the last row tells by how much the length may be above the least.
  * @customfunction PLAN
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
  * @param [width] Usable width of the fabric, selvages cut off: 42 in (usual) or 107 cm.
@@ -23,6 +25,7 @@ export function plan(list: any[][], width?: any, squaring?: any, trimming?: any,
 
 /**
  * Amount of fabric to buy for a list of patches, by the cutting plan of least length.
+ *
  * Joins take the usual seam, 1/4 in or 0.75 cm.
  * @customfunction PLANFABRIC
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
@@ -41,6 +44,7 @@ export function planFabric(list: any[][], width?: any, squaring?: any, trimming?
 
 /**
  * Strips to cut for a list of patches, by the cutting plan of least length.
+ *
  * Joins take the usual seam, 1/4 in or 0.75 cm.
  * @customfunction PLANSTRIPS
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
@@ -56,7 +60,8 @@ export function planStrips(list: any[][], width?: any, squaring?: any, trimming?
 
 /**
  * Exact length of fabric that a list of patches takes, by the cutting plan of least length; squaring included.
- * Joins take the usual seam, 1/4 in or 0.75 cm. The last row of PLAN tells whether less is possible.
+ *
+ * Joins take the usual seam, 1/4 in or 0.75 cm. PLAN tells whether less is possible.
  * @customfunction PLANLENGTH
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
  * @param [width] Usable width of the fabric, selvages cut off: 42 in (usual) or 107 cm.
@@ -71,6 +76,7 @@ export function planLength(list: any[][], width?: any, squaring?: any, trimming?
 
 /**
  * Length that the cutting plan of a list leaves of an amount already bought; negative where the fabric is short.
+ *
  * Joins take the usual seam, 1/4 in or 0.75 cm.
  * @customfunction PLANSPARE
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".

@@ -84,10 +84,8 @@ export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): P
     {
       width: fits(mark, fabricWidth),
       trimming,
-      extraLength: marks(squaring),
       joinLoss: marks(2 * seam),
       show: (length) => showing(system).length(length * mark),
-      buyingStep: fits(mark, USUAL_STEP[system]),
     },
   );
   const lengthOf = (strips: number) => inches(strips * mark + squaring);
@@ -116,9 +114,6 @@ export function planSpare(plan: Plan, amount: Inches): Inches {
   step((show) => `${show.length(amount)} − ${show.length(plan.length)} = ${show.length(spare)}`);
   return spare;
 }
-
-/** Planning stops where the amount to buy is settled in the usual step of the shop. */
-const USUAL_STEP: Readonly<Record<System, Inches>> = { in: toInches(1 / 8, "yd"), cm: toInches(0.1, "m") };
 
 export function lying(grain: Grain): Pick<CutList[number], "mayTurn" | "whenLong"> {
   if (grain === "join" || grain === "along") return { mayTurn: false, whenLong: grain };
