@@ -1,0 +1,310 @@
+/** The class handout: what it takes from the cells of a plan, in which words and units, and what it leaves out. */
+import type { IWorkbookData } from "@univerjs/core";
+import { catalogue } from "../../scripts/catalogue";
+import { byId } from "../../src/pane/catalogue";
+import { type Handout, handoutOf } from "../../src/pane/handout";
+import type { CellValue, SheetPage } from "../../src/pane/sheet";
+import { cellPlace } from "../../src/practice/address";
+import { plannedWorkbook } from "../../src/practice/planned";
+import { recalculate } from "../../src/practice/recalculate";
+import { starterWorkbook } from "../../src/practice/starter";
+import { workbooks } from "../../src/workbooks";
+
+const functions = byId(catalogue());
+
+/** A formula and what its cell shows. */
+type Worked = [formula: string, shows: CellValue];
+
+function pageOf(name: string, cells: Record<string, CellValue | Worked>): SheetPage {
+  const places = Object.entries(cells).map(([cell, content]) => ({ ...cellPlace(cell), content }));
+  const rows = Math.max(...places.map(({ row }) => row)) + 1;
+  const columns = Math.max(...places.map(({ column }) => column)) + 2;
+  const values = Array.from({ length: rows }, () => Array.from({ length: columns }, (): CellValue => null));
+  const formulas = values.map((line) => line.map(() => ""));
+  for (const { row, column, content } of places) {
+    const isWorked = Array.isArray(content);
+    values[row][column] = isWorked ? content[1] : content;
+    if (isWorked) formulas[row][column] = content[0];
+  }
+  return { name, row: 0, column: 0, values, formulas };
+}
+
+function handout(...pages: SheetPage[]): Promise<Handout> {
+  return handoutOf(pages, functions, "Harbor lights", new Date(2026, 10, 25));
+}
+
+/** The lines about one cell with a label beside it. */
+async function said(formula: string, shows: CellValue, label = "Piece"): Promise<string[]> {
+  const { supplies, cutting, measures } = await handout(pageOf("Plan", { A1: label, B1: [formula, shows] }));
+  return [supplies, cutting, measures].flatMap((lines, index) =>
+    lines.map(({ amount }) => `${["buy", "cut", "measure"][index]}: ${amount}`),
+  );
+}
+
+test.each([
+  ["=QUILT.BACKINGFABRIC(66,77)*12.99", 61.7025],
+  ["=QUILT.BACKINGFABRIC(66,77)*36", 171],
+  ["=ROUND(QUILT.STRIPFABRIC(5,2.5)*12,2)", 4.5],
+  ["=QUILT.STRIPSNEEDED(80,2.5)*2.5", 12.5],
+  ["=QUILT.CUTHALFSQUARE(3)*4", 15.5],
+  ['="Cut "&QUILT.CUTSQUARE(3)', "Cut 3.5"],
+  ["=-QUILT.CUTSQUARE(3)", -3.5],
+  ["=QUILT.CUTSQUARE(3)%", 0.035],
+])("%s is no longer that call's answer, and is left out", async (formula, shows) => {
+  expect(await said(formula, shows)).toEqual([]);
+});
+
+test.each([
+  ["=QUILT.BACKINGFABRIC(66,77)", 4.75, ["buy: 4 3/4 yd"]],
+  ["=+(QUILT.BACKINGFABRIC(66,77))", 4.75, ["buy: 4 3/4 yd"]],
+  ["=ROUNDUP(QUILT.BACKINGFABRIC(66,77),0)", 5, ["buy: 5 yd"]],
+  ["=IFERROR(QUILT.BACKINGFABRIC(66,77),0)", 4.75, ["buy: 4 3/4 yd"]],
+  ["=MAX(QUILT.BACKINGFABRIC(66,77),QUILT.STRIPFABRIC(4,5))", 4.75, ["buy: 4 3/4 yd"]],
+  ["=QUILT.FABRICTEXT(QUILT.BACKINGFABRIC(66,77))", "4 3/4 yd", ["buy: 4 3/4 yd"]],
+  ["=QUILT.FABRICTEXT(1.5+0.25)", "1 3/4 yd", ["buy: 1 3/4 yd"]],
+  ['=QUILT.FABRICTEXT(QUILT.FABRIC(100,,"cm"),"cm")', "1 m", ["buy: 1 m"]],
+  ["=QUILT.LENGTHTEXT(QUILT.CUTSQUARE(3))", "3 1/2", ["cut: cut 3 1/2 in"]],
+])("%s still is: %j", async (formula, shows, lines) => {
+  expect(await said(formula, shows)).toEqual(lines);
+});
+
+test.each([
+  ["=IF(1=1,QUILT.CUTHALFSQUARE(3),QUILT.CUTQUARTERSQUARE(5))", 3.875],
+  ["=IF(1=2,QUILT.CUTQUARTERSQUARE(5),QUILT.CUTHALFSQUARE(3))", 3.875],
+  ["=IFS(1=2,QUILT.CUTQUARTERSQUARE(5),1=1,QUILT.CUTHALFSQUARE(3))", 3.875],
+])("the branch that the cell shows decides: %s", async (formula, shows) => {
+  expect(await said(formula, shows)).toEqual([
+    "cut: cut 3 7/8 in",
+    "measure: 3 1/2 in sewn and trimmed, 3 in finished",
+  ]);
+  expect(await said(formula, 6.25)).toEqual(["cut: cut 6 1/4 in"]);
+});
+
+test("a branch with another kind of answer is told in its own unit, and a branch without a call not at all", async () => {
+  const either = "=IF(C1>1,QUILT.BACKINGFABRIC(66,77),QUILT.BACKINGPANELS(66,77))";
+  expect(await said(either, 4.75)).toEqual(["buy: 4 3/4 yd"]);
+  expect(await said(either, 2)).toEqual(["cut: 2 panels"]);
+  expect(await said("=IF(C1>1,QUILT.BACKINGFABRIC(66,77),3)", 3)).toEqual([]);
+});
+
+test("a table inside of IF is told, and a refused one is not", async () => {
+  const pages = (shows: CellValue) =>
+    pageOf("Plan", { A1: "Border pieces", A3: ['=IF(D1="","none",QUILT.BORDERLENGTHS(45,54,5))', shows] });
+  expect((await handout(pages("piece"))).cuttingTables).toMatchObject([
+    { what: "Border pieces", units: "Sizes in inches.", head: ["piece", "cut width", "cut length", "how many"] },
+  ]);
+  expect((await handout(pages("none"))).cuttingTables).toEqual([]);
+});
+
+test.each([
+  ["=QUILT.BATTINGPACK(64,82)", "twin", "buy: twin, 72 in × 90 in"],
+  ["=QUILT.BATTINGPACK(82,64)", "twin", "buy: twin, 72 in × 90 in, turned"],
+  ["=QUILT.BORDERMEASURED(60,61,61.5)", 60.875, "cut: cut 60 7/8 in; not square: the measurements differ by 1 1/2 in"],
+  ["=QUILT.CUTDIAMOND(3)", 2.6213, "cut: cut a strip 2.6213 in wide, slanting cuts 3.7071 in apart along its edge"],
+  ["=QUILT.CUTHEXAGON(2)", 3.9641, "cut: cut 3.9641 in from flat side to flat side, each side 2.2887 in"],
+  ["=QUILT.CUTTRIANGLE(3,4)", 3.7215, "cut: cut base 3.7215 in, height 4.962 in"],
+  ["=QUILT.CUTHALFRECTANGLE(3,4)", 3.75, "cut: cut a rectangle 3 3/4 in × 5 in, once corner to corner"],
+  ["=QUILT.BIASSQUARE(300,2.5)", 28, "cut: cut a square of 28 in"],
+  ['=QUILT.PANELSNEEDED({"a",8,8,1},18,21)', 1, "buy: 1 panel"],
+  ["=QUILT.STRIPSNEEDED(1,2.5)", 1, "cut: 1 strip"],
+  ["=QUILT.BINDINGSTRIPS(66,77,2.25)", 8, "cut: 8 strips of 2 1/4 in"],
+  ["=QUILT.BINDINGLENGTH(66,77)", 296, "measure: 296 in joined"],
+  ["=QUILT.TOPSIZE(4,5,12)", 48, "measure: sewn 48 1/2 in × 60 1/2 in (seams of 1/4 in), finished 48 in × 60 in"],
+  ["=QUILT.BORDERSIZE(45,54,5)", 55, "measure: sewn 55 1/2 in × 64 1/2 in (seams of 1/4 in), finished 55 in × 64 in"],
+  ['=QUILT.BEDSIZE("twin")', 63, "measure: 63 in × 87 in finished"],
+  ['=QUILT.UNITMADE(3.875,"half square")', 3.5214, "measure: 3.5214 in sewn, before it is trimmed"],
+  ["=QUILT.CHECKROW({2.5,4.5,2.5})", 8.5, "measure: 8 1/2 in sewn, with its outer seam allowances"],
+  ["=QUILT.STRIPSETSIZE({2.5,2.5})", 4.5, "measure: 4 1/2 in sewn, with its outer seam allowances"],
+])("%s: %j says what its numbers mean", async (formula, shows, line) => {
+  expect(await said(formula, shows)).toEqual([line]);
+});
+
+test("a square of a size to trim to is measured, not cut", async () => {
+  expect(await said("=QUILT.CUTSQUARE(4)", 4.5, "unit, trimmed")).toEqual([
+    "measure: 4 1/2 in sewn and trimmed, 4 in finished",
+  ]);
+  expect(await said("=QUILT.CUTSQUARE(4)", 4.5, "plain squares")).toEqual(["cut: cut 4 1/2 in"]);
+});
+
+test("the corners of a template are no pieces, and have a heading of their own", async () => {
+  const { cuttingTables } = await handout(
+    pageOf("Plan", { A1: "Kite", A2: ["=QUILT.CUTTEMPLATE({0,0;3,0;0,3})", -0.25] }),
+  );
+  expect(cuttingTables).toEqual([
+    {
+      what: "Kite",
+      units: "Corners of the cut shape, round it. Sizes in inches.",
+      head: ["corner", "to the right", "up"],
+      rows: [
+        { cells: ["1", "-0.25", "-0.25"], isPiece: false },
+        { cells: ["2", "3.6036", "-0.25"], isPiece: false },
+        { cells: ["3", "-0.25", "3.6036"], isPiece: false },
+      ],
+    },
+  ]);
+});
+
+test.each([
+  ["=QUILT.BORDERFIT(45,54,6)", ["side spacers", "side units", "top and bottom units", "corner units"]],
+  ["=QUILT.CUTGEESE(4)", ["large square", "small square"]],
+  ['=QUILT.CUTGEESE(4,"corners")', ["rectangle", "square"]],
+  ["=QUILT.CUTSTAR(12)", ["diamond", "corner square", "side square"]],
+  ['=QUILT.PLAN({"a",5.5,5.5,6})', ["5 1/2"]],
+  ['=QUILT.STRIPSFIRST({"a",2.5,5.5,60;"b",4,4,3},10,2.5)', ["a", "b"]],
+])("%s: boxes stand beside %j only", async (formula, pieces) => {
+  const { cuttingTables } = await handout(pageOf("Plan", { A1: "Pieces", A2: [formula, null] }));
+  expect(cuttingTables[0].rows.filter(({ isPiece }) => isPiece).map(({ cells }) => cells[0])).toEqual(pieces);
+});
+
+test("a quilt in several sizes is a table of what to buy, without boxes", async () => {
+  const { supplyTables } = await handout(
+    pageOf("Plan", { A1: "To buy", A2: ['=QUILT.SIZETABLE({"s"},{"s","A"},6,,,,{"crib",30,54})', ""] }),
+  );
+  expect(supplyTables).toMatchObject([
+    { what: "To buy", units: "Sizes in inches, fabric in yards.", head: ["", "crib"] },
+  ]);
+  expect(supplyTables[0].rows.at(-1)).toEqual({ cells: ["A", "1 1/2"], isPiece: false });
+});
+
+test("a table in centimeters says so", async () => {
+  const page = pageOf("Plan", { A1: "Border", A2: ['=QUILT.BORDERLENGTHS(100,120,10,,,,"cm")', "piece"] });
+  expect((await handout(page)).cuttingTables[0].units).toBe("Sizes in centimeters.");
+});
+
+test("a backing pieced both ways says what to buy where nothing else does, and how long its panels are", async () => {
+  const plan: Worked = ["=QUILT.BACKINGPLAN(66,77)", "way"];
+  const alone = await handout(pageOf("Plan", { A1: "Backing", A2: plan }));
+  expect(alone.supplies).toEqual([{ what: "Backing", amount: "4 3/4 yd" }]);
+  expect(alone.cutting).toEqual([{ what: "Backing", amount: "2 panels, each 85 in long" }]);
+  const both = await handout(
+    pageOf("Plan", { A1: "Backing", A2: plan, A9: "Backing fabric", B9: ["=QUILT.BACKINGFABRIC(66,77)", 4.75] }),
+  );
+  expect(both.supplies).toEqual([{ what: "Backing fabric", amount: "4 3/4 yd" }]);
+});
+
+test("lines name their page where several have a part in the list, and not elsewhere", async () => {
+  const page = (name: string) =>
+    pageOf(name, { A1: "Squares", B1: ["=QUILT.CUTSQUARE(3)", 3.5], A2: "Top", B2: ["=QUILT.TOPSIZE(4,5,12)", 48] });
+  const wall = pageOf("Wall", { A1: "Squares", B1: ["=QUILT.CUTSQUARE(3)", 3.5] });
+  const { cutting, measures } = await handout(wall, page("Lap"));
+  expect(cutting).toEqual([
+    { what: "Squares", amount: "cut 3 1/2 in", page: "Wall" },
+    { what: "Squares", amount: "cut 3 1/2 in", page: "Lap" },
+  ]);
+  expect(measures.map((line) => "page" in line)).toEqual([false]);
+});
+
+test("in a table a row is one line, with the letter of its fabric, and sizes of other rows are repeated", async () => {
+  const { cutting } = await handout(
+    pageOf("Plan", {
+      ...{ A1: "letter", B1: "piece", C1: "strips", D1: "pieces", E1: "size" },
+      ...{ A2: "A", B2: "squares", C2: ["=QUILT.STRIPSNEEDED(16,4.875)", 2], D2: ["=2*8", 16] },
+      E2: ["=QUILT.CUTHALFSQUARE(4)", 4.875],
+      ...{ A3: "B", B3: "squares", C3: ["=QUILT.STRIPSNEEDED(16,4.875)", 2], D3: ["=2*8", 16], E3: ["=$E$2", 4.875] },
+    }),
+  );
+  expect(cutting).toEqual([
+    { what: "A: squares", amount: "2 strips; 16 pieces; cut 4 7/8 in" },
+    { what: "B: squares", amount: "2 strips; 16 pieces; cut 4 7/8 in" },
+  ]);
+});
+
+test("strips and pieces that a plain formula counts are told by the word beside them", async () => {
+  const { cutting } = await handout(
+    pageOf("Plan", {
+      ...{ A1: "Light", B1: ["=ROUNDUP(40/QUILT.STRIPPATCHES(6.875),0)", 7], C1: "strips" },
+      ...{ A2: "Of each fabric", B2: ["=80/2", 40], C2: "squares" },
+      ...{ A3: "One more", B3: ["=1", 1], C3: "patches" },
+      ...{ A4: "To pay", B4: ["=7*2", 14], C4: "dollars" },
+    }),
+  );
+  expect(cutting).toEqual([
+    { what: "Light", amount: "7 strips" },
+    { what: "Of each fabric", amount: "40 squares" },
+    { what: "One more", amount: "1 patch" },
+  ]);
+});
+
+test("usual values are those that the maker left out, without the words of the working", async () => {
+  const { assumptions } = await handout(
+    pageOf("Plan", {
+      ...{
+        A1: "Batting",
+        B1: ["=QUILT.BATTINGPACK(64,82)", "twin"],
+        A2: "Squares",
+        B2: ["=QUILT.CUTHALFSQUARE(3)", 3.875],
+      },
+      ...{ A3: "Strips", B3: ["=QUILT.STRIPSNEEDED(7,2.5)", 1] },
+    }),
+  );
+  expect(assumptions).toEqual([
+    "fabric width: 42 in",
+    "made at once: 2",
+    "margin: 4 in",
+    "packs: crib to king",
+    "seam: 1/4 in",
+  ]);
+});
+
+describe("of the plans that come along", () => {
+  async function pagesOf(workbook: Partial<IWorkbookData>): Promise<SheetPage[]> {
+    const worked = await recalculate(workbook);
+    return workbook.sheetOrder!.map((id) => {
+      const { name = "", cellData = {} } = workbook.sheets![id];
+      const cells: Record<string, CellValue | Worked> = { ...worked[name].values };
+      for (const [row, line] of Object.entries(cellData))
+        for (const [column, { f, v }] of Object.entries(line as Record<string, { f?: string; v?: CellValue }>)) {
+          const cell = `${String.fromCharCode(65 + Number(column))}${Number(row) + 1}`;
+          if (f) cells[cell] = [f, worked[name].values[cell] ?? null];
+          else if (v !== undefined && v !== "") cells[cell] = v;
+        }
+      return pageOf(name, cells);
+    });
+  }
+
+  const planned = (name: string) => plannedWorkbook(workbooks.find((workbook) => workbook.name === name)!.build());
+  const text = (lines: readonly { what: string; amount: string; page?: string }[]) =>
+    lines.map(({ page, what, amount }) => `${page === undefined ? "" : `${page}, `}${what}: ${amount}`);
+
+  test("the throw quilt", async () => {
+    const { supplies, cutting } = await handout(...(await pagesOf(starterWorkbook())));
+    expect(text(supplies)).toHaveLength(5);
+    expect(text(cutting)).toEqual(
+      expect.arrayContaining([
+        "Plan, Squares of each fabric: 40 squares",
+        "Plan, Light, strips: 8 strips",
+        "Plan, Dark, strips: 8 strips",
+        "Plan, Keys and corners, strips: 8 strips",
+        "Backing, Backing, pieced both ways: 2 panels, each 68 in long",
+      ]),
+    );
+  });
+
+  test("the quilt planner: every fabric, every piece, every plan", async () => {
+    const { supplies, cutting, cuttingTables } = await handout(...(await pagesOf(planned("quilt-planner"))));
+    expect(text(supplies).filter((line) => /^[A-F]: /.test(line))).toHaveLength(5);
+    expect(text(supplies)).toContain("B: Cream, tone on tone: 1 7/8 yd");
+    expect(text(cutting)).toContain("Backing panels: 2 panels");
+    expect(cuttingTables.map(({ what }) => what)).toEqual(
+      expect.arrayContaining(["First border: cut only after measuring the quilt", "Second border"]),
+    );
+  });
+
+  test("the class planner: each size under its own name", async () => {
+    const { supplies, cutting, measures } = await handout(...(await pagesOf(planned("class-planner"))));
+    expect(text(supplies)).toContain("Lap, C: medium, larger print, plain blocks: 1 3/8 yd");
+    expect(text(cutting).filter((line) => line.startsWith("Wall"))).toEqual([
+      "Wall, D: border, from joined strips: 4 strips of 3 1/2 in",
+      "Wall, C: plain blocks: 2 strips; 7 pieces; cut 8 1/2 in",
+      "Wall, A: squares for units: 2 strips; 16 pieces; cut 4 7/8 in",
+      "Wall, B: squares for units: 2 strips; 16 pieces; cut 4 7/8 in",
+      "Wall, D: binding: 5 strips of 2 1/2 in",
+    ]);
+    expect(text(measures)).toContain("Wall, unit, trimmed: 4 1/2 in sewn and trimmed, 4 in finished");
+  });
+
+  test("the block designer: what to buy for the blocks", async () => {
+    const { supplies } = await handout(...(await pagesOf(planned("block-designer"))));
+    expect(text(supplies).map((line) => line.slice(0, 2))).toEqual(["A:", "B:", "C:"]);
+  });
+});
