@@ -101,10 +101,10 @@ export function requireStripLength(name: string, length: Inches): void {
   throw new Problem("bad input", (show) => `${name} is more than ${show.length(LONGEST_STRIP)}; no strip is that long`);
 }
 
-/** A mark on which all patches lie, so that as many as fill a strip to a hair's breadth fit it. */
-export function fineMark(patches: readonly Inches[]): Inches {
-  const holdsAll = (mark: number) => patches.every((length) => same(length, nearestCount(mark, length) * mark));
-  return FINE_MARKS.find(holdsAll) ?? FINE_MARKS[0];
+/** A mark on which all pieces lie, so that as many as fill a length to a hair's breadth fit it; the coarse one, if it will do. */
+export function fineMark(pieces: readonly Inches[], ...coarse: Inches[]): Inches {
+  const holdsAll = (mark: number) => pieces.every((length) => same(length, nearestCount(mark, length) * mark));
+  return [...coarse, ...FINE_MARKS].find(holdsAll) ?? FINE_MARKS[0];
 }
 
 function requireFits({ patch, height, count }: BundlePatch, stripWidth: Inches, usable: number): void {

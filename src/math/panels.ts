@@ -1,11 +1,12 @@
 /** Panels of one size, such as fat quarters, and bolts of several lengths. */
+import { fineMark } from "./bundles";
 import { counted } from "./counted";
 import { type BoltPlan, type PanelPlan, planBolts, planPanels } from "./cutplan";
 import { coarsestMark, type ListedPatch, lying } from "./plans";
 import { Problem } from "./problem";
 import { covers, fits } from "./rounding";
 import { showing } from "./show";
-import { type Inches, inches, type System } from "./units";
+import { type Inches, inches, type System, toInches } from "./units";
 import { step } from "./working";
 
 export interface PanelOptions {
@@ -70,8 +71,11 @@ export interface PlannedBolts {
   generosity: Inches;
 }
 
-/** Lengths on bolts are counted in sixteenths of an inch, or in millimeters. */
-const BOLT_MARK: Readonly<Record<System, number>> = { in: 1 / 16, cm: 1 / 25.4 };
+/** Lengths on bolts are counted in sixteenths of an inch, or in millimeters, and finer where those do not hold them. */
+const BOLT_MARK: Readonly<Record<System, Inches>> = { in: inches(1 / 16), cm: toInches(0.1, "cm") };
+
+/** 500 yards: nobody rolls a longer bolt, and it would only make the planner slow. */
+const LONGEST_BOLT = 18_000;
 
 /**
  * Which lengths to cut from which bolts: fewest bolts, then least left over.
@@ -87,9 +91,17 @@ export function boltPlan(
   generosity = inches(0),
   system: System = "in",
 ): PlannedBolts {
-  const mark = BOLT_MARK[system];
+  for (const { label, length } of bolts) {
+    if (length <= LONGEST_BOLT) continue;
+    throw new Problem(
+      "bad input",
+      (show) => `${label} is more than ${show.fabric(LONGEST_BOLT)}; no bolt is that long`,
+    );
+  }
+  const lengths = cuts.map((cut) => inches(cut.length + generosity));
+  const mark = fineMark(lengths, BOLT_MARK[system]);
   const plan = planBolts(
-    cuts.map((cut) => ({ ...cut, length: covers(mark, cut.length + generosity) })),
+    cuts.map((cut, row) => ({ ...cut, length: covers(mark, lengths[row]) })),
     bolts.map((bolt) => ({ ...bolt, length: fits(mark, bolt.length) })),
   );
   step((show) => `${counted(plan.boltCount, "bolt")}, ${show.fabric(plan.left * mark)} left over`);
