@@ -194,6 +194,40 @@ test("lines name their page where several have a part in the list, and not elsew
   expect(measures.map((line) => "page" in line)).toEqual([false]);
 });
 
+test("what only the sheet works out is read from its cells, where no other branch is shown", async () => {
+  const table = { A2: ['=IF(D1<>"","",QUILT.BORDERLENGTHS(VLOOKUP(1,F1:G2,2),54,5,,,,E1))', "piece"] as Worked };
+  const page = (A2: Worked) =>
+    pageOf("Plan", {
+      ...{ A1: "Border", A2, B2: "cut width", C2: "cut length", D2: "how many", E1: "cm" },
+      ...{ A3: "sides", B3: 5.5, C3: 54.5, D3: 2, E3: "beside it" },
+    });
+  expect((await handout(page(table.A2))).cuttingTables).toEqual([
+    {
+      what: "Border",
+      units: "Sizes in centimeters.",
+      head: ["piece", "cut width", "cut length", "how many"],
+      rows: [{ cells: ["sides", "5.5", "54.5", "2"], isPiece: true }],
+    },
+  ]);
+  expect((await handout(page(["=QUILT.PLAN(VLOOKUP(1,F1:G2,2))*2", "piece"]))).cuttingTables).toEqual([]);
+  expect(await said("=QUILT.STRIPSNEEDED(VLOOKUP(1,F1:G2,2),2.5)", 5)).toEqual(["cut: 5 strips"]);
+  expect(await said("=IF(D1=1,QUILT.STRIPSNEEDED(VLOOKUP(1,F1:G2,2),2.5),5)", 5)).toEqual([]);
+});
+
+test("a table that a formula fills is read where another formula names it", async () => {
+  const page = pageOf("Plan", {
+    ...{ A1: "Pieces", A2: ["=SORT(F1:I9)", "a"], B2: 5.5, C2: 5.5, D2: 60, A3: "b", B3: 2.5, C3: 12.5, D3: 24 },
+    ...{ A6: "Strips", B6: ["=QUILT.PLANSTRIPS(A2#)", 10] },
+  });
+  expect((await handout(page)).cutting).toEqual([{ what: "Strips", amount: "10 strips" }]);
+});
+
+test("an amount that is only written out again is told once", async () => {
+  const plan = pageOf("Plan", { A1: "Backing", B1: ["=QUILT.BACKINGFABRIC(66,77)", 4.75] });
+  const list = pageOf("List", { A1: "Backing", B1: ["=QUILT.FABRICTEXT(Plan!B1)", "4 3/4 yd"] });
+  expect((await handout(plan, list)).supplies).toEqual([{ what: "Backing", amount: "4 3/4 yd" }]);
+});
+
 test("in a table a row is one line, with the letter of its fabric, and sizes of other rows are repeated", async () => {
   const { cutting } = await handout(
     pageOf("Plan", {
@@ -284,10 +318,20 @@ describe("of the plans that come along", () => {
     const { supplies, cutting, cuttingTables } = await handout(...(await pagesOf(planned("quilt-planner"))));
     expect(text(supplies).filter((line) => /^[A-F]: /.test(line))).toHaveLength(5);
     expect(text(supplies)).toContain("B: Cream, tone on tone: 1 7/8 yd");
-    expect(text(cutting)).toContain("Backing panels: 2 panels");
-    expect(cuttingTables.map(({ what }) => what)).toEqual(
-      expect.arrayContaining(["First border: cut only after measuring the quilt", "Second border"]),
-    );
+    expect(text(cutting)).toEqual([
+      "Backing panels: 2 panels",
+      expect.stringMatching(/^Binding strips: 8 strips(?: of 2 1\/2 in)?$/),
+    ]);
+    expect(cuttingTables.map(({ what }) => what)).toEqual([
+      "Cutting",
+      "First border: cut only after measuring the quilt",
+      "Second border",
+      "Fabric A, Deep rust, small print",
+      "Fabric B, Cream, tone on tone",
+      "Fabric C, Slate, solid",
+      "Fabric D, Gold, fine dots",
+      "Fabric E, Plum, large print",
+    ]);
   });
 
   test("the class planner: each size under its own name", async () => {
@@ -303,8 +347,10 @@ describe("of the plans that come along", () => {
     expect(text(measures)).toContain("Wall, unit, trimmed: 4 1/2 in sewn and trimmed, 4 in finished");
   });
 
-  test("the block designer: what to buy for the blocks", async () => {
-    const { supplies } = await handout(...(await pagesOf(planned("block-designer"))));
+  test("the block designer: what to buy for the blocks, and for quilts of several sizes", async () => {
+    const { supplies, supplyTables } = await handout(...(await pagesOf(planned("block-designer"))));
     expect(text(supplies).map((line) => line.slice(0, 2))).toEqual(["A:", "B:", "C:"]);
+    expect(supplyTables[0].head).toEqual(["", "crib", "twin", "full", "queen", "king"]);
+    expect(supplyTables[0].units).toBe("Sizes in inches, fabric in yards.");
   });
 });

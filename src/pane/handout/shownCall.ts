@@ -1,6 +1,6 @@
 /** Which call of a formula gives what the cell shows: only then is the cell's value that call's answer, in its unit. */
 import { isOperator, type Part, partsOf, significant } from "../../workbooks/syntax";
-import { isAnswered } from "../answer";
+import { isAnswered, type Outcome } from "../answer";
 import type { Call } from "../calls";
 import type { Shown } from "../catalogue";
 import { quiltName, textOf } from "../evaluate";
@@ -15,13 +15,15 @@ interface Candidate {
   rounded: boolean;
   /** Whether another branch may be shown instead. */
   chosen: boolean;
+  /** Whether every other branch is an empty text. */
+  isAlone: boolean;
 }
 
 export interface ShownCall {
   about: Call;
   shows: Call;
-  /** What the cell shows; of a table all of it. */
-  value: Shown | Shown[][];
+  /** What the cell shows, of a table all of it; undefined where the call cannot be followed, and the sheet has to tell it. */
+  value: Shown | Shown[][] | undefined;
 }
 
 /** Functions of ours that write out what another one answers. */
@@ -53,9 +55,11 @@ export function shownCall(
   cell: CellValue,
   beside: CellValue,
 ): ShownCall | undefined {
-  for (const { about, shows, rounded, chosen } of candidatesOf(formula)) {
+  for (const { about, shows, rounded, chosen, isAlone } of candidatesOf(formula)) {
     const [aboutCall, showsCall] = [about, shows].map((text) => calls.find((call) => call.text === text));
-    if (!aboutCall || !showsCall || !isAnswered(aboutCall.outcome) || !isAnswered(showsCall.outcome)) continue;
+    if (!aboutCall || !showsCall) continue;
+    if (isAlone && isUntold(showsCall.outcome)) return { about: aboutCall, shows: showsCall, value: undefined };
+    if (!isAnswered(aboutCall.outcome) || !isAnswered(showsCall.outcome)) continue;
     const { value } = showsCall.outcome;
     if (chosen && !isShown(value, cell, beside, rounded)) continue;
     return { about: aboutCall, shows: showsCall, value: rounded && cell !== null ? cell : value };
@@ -78,12 +82,18 @@ function candidatesIn(parts: readonly Part[]): Candidate[] {
     const text = `QUILT.${id}(${given.map(textOf).join(", ")})`;
     const inner = WORDS.has(id) ? candidatesIn(given.at(0) ?? []) : [];
     if (inner.length > 0) return inner.map((candidate) => ({ ...candidate, shows: text }));
-    return [{ about: text, shows: text, rounded: false, chosen: false }];
+    return [{ about: text, shows: text, rounded: false, chosen: false, isAlone: true }];
   }
   const word = only.name.toUpperCase().replace(/^_XLFN\./, "");
   if (ROUNDINGS.test(word)) return candidatesIn(given.at(0) ?? []).map((inner) => ({ ...inner, rounded: true }));
   const branches = CHOICES[word]?.(given) ?? [];
-  return branches.flatMap(candidatesIn).map((inner) => ({ ...inner, chosen: true }));
+  const isAlone = branches.filter((branch) => textOf(branch) !== '""').length === 1;
+  return branches.flatMap(candidatesIn).map((inner) => ({ ...inner, chosen: true, isAlone: inner.isAlone && isAlone }));
+}
+
+/** Whether a call is worked out by the sheet only. */
+function isUntold(outcome: Outcome): boolean {
+  return !isAnswered(outcome) && outcome.code === "";
 }
 
 function isShown(value: Shown | Shown[][], cell: CellValue, beside: CellValue, rounded: boolean): boolean {

@@ -4,7 +4,7 @@ import { type Answered, isAnswered } from "../answer";
 import { type Call, readCalls } from "../calls";
 import type { FunctionEntry, Shown } from "../catalogue";
 import { areaOf, valuesIn } from "../pages";
-import type { CellValue, SheetPage } from "../sheet";
+import { type CellValue, type SheetPage, SheetProblem } from "../sheet";
 import { type At, headOf, labelOf, pieceOf } from "./labels";
 import { mayShowCall, shownCall } from "./shownCall";
 
@@ -50,10 +50,23 @@ async function tellAnswer(at: At, pages: readonly SheetPage[], functions: Functi
   if (!mayShowCall(formula) || repeatsAmount(at, pages)) return undefined;
   const calls = await callsIn(at, pages);
   const found = shownCall(formula, calls, page.values[row][column], page.values[row].at(column + 1) ?? null);
-  if (!found || found.value === "") return undefined;
-  const { about, shows, value } = found;
+  const entry = functions.get(found?.about.id ?? "");
+  if (!found || !entry) return undefined;
+  const { about, shows } = found;
   const words = shows.id === "FABRICTEXT" || shows.id === "LENGTHTEXT" ? shows.id : undefined;
-  return tellCall(at, functions, about, { shown: value, words });
+  const shown = found.value ?? (words ? page.values[row][column] : shownOnPage(at, entry));
+  if (shown === null || shown === "") return undefined;
+  return tellCall(at, pages, entry, about, { shown, words });
+}
+
+/** What a formula fills that only the sheet can work out: one cell, or a table as wide as its function makes them. */
+function shownOnPage(at: At, entry: FunctionEntry): Shown | Shown[][] | null {
+  const { page, row, column } = at;
+  const example = entry.examples.map(({ shows }) => shows).find((shows) => Array.isArray(shows));
+  if (!example) return page.values[row][column];
+  const table = filledTable(page, row, column, entry.id === "SIZETABLE" ? undefined : example[0].length);
+  if (table.every((line) => line.every((cell) => (cell ?? "") === ""))) return null;
+  return table.slice(0, example.length === 1 ? 1 : undefined).map((line) => line.map((cell) => cell ?? ""));
 }
 
 /** A whole number of pieces, such as strips, however it was reckoned. */
@@ -65,7 +78,8 @@ async function tellCount(at: At, pages: readonly SheetPage[], functions: Functio
   if (typeof value !== "number" || !Number.isInteger(value) || value <= 0) return undefined;
   if (piece === undefined || label === undefined || mayShowCall(page.formulas[row][column])) return undefined;
   const call = (await callsIn(at, pages)).at(-1);
-  const told = call && tellCall(at, functions, call, { shown: value, words: undefined });
+  const entry = functions.get(call?.id ?? "");
+  const told = call && entry && tellCall(at, pages, entry, call, { shown: value, words: undefined });
   const plain = {
     at,
     label,
@@ -78,22 +92,38 @@ async function tellCount(at: At, pages: readonly SheetPage[], functions: Functio
   return { ...plain, ...told, id: "", shown: value, piece };
 }
 
-function tellCall(at: At, functions: Functions, call: Call, shown: Pick<Told, "shown" | "words">): Told | undefined {
-  const entry = functions.get(call.id);
-  const { cells, outcome } = call;
-  if (!entry || !cells || !isAnswered(outcome)) return undefined;
-  const units = cells[entry.parameters.findIndex(({ takes }) => takes.kind === "units")];
+function tellCall(
+  at: At,
+  pages: readonly SheetPage[],
+  entry: FunctionEntry,
+  { cells, outcome, argumentTexts }: Call,
+  shown: Pick<Told, "shown" | "words">,
+): Told {
+  const place = entry.parameters.findIndex(({ takes }) => takes.kind === "units");
+  const units = cells ? cells[place] : textOf(argumentTexts.at(place) ?? "", at, pages);
   return {
     at,
     label: labelOf(at) ?? entry.description.replace(/[,.:;].*$/s, ""),
     id: entry.id,
     entry,
-    call: { cells, outcome },
+    call: cells && isAnswered(outcome) ? { cells, outcome } : undefined,
     system: typeof units === "string" && /^\s*c/i.test(units) ? "cm" : "in",
     piece: pieceOf(at),
     isRepeated: false,
     ...shown,
   };
+}
+
+/** A word that an argument names, such as "cm" or the cell that holds it. */
+function textOf(argument: string, { page }: At, pages: readonly SheetPage[]): CellValue {
+  const quoted = /^"(.*)"$/s.exec(argument);
+  if (quoted) return quoted[1];
+  try {
+    return cellsOf(pages, argument, page.name)[0][0];
+  } catch (thrown) {
+    if (thrown instanceof SheetProblem) return null;
+    throw thrown;
+  }
 }
 
 async function callsIn({ page, row, column }: At, pages: readonly SheetPage[]): Promise<readonly Call[]> {
@@ -107,12 +137,15 @@ function cellsOf(pages: readonly SheetPage[], reference: string, from: string): 
   const area = areaOf(reference, from);
   const page = pages.find(({ name }) => name.toLowerCase() === area.page.toLowerCase());
   if (!area.spilled || !page) return valuesIn(pages, reference, from);
-  const [row, column] = [area.top - page.row, area.left - page.column];
-  const { values, formulas } = page;
+  return filledTable(page, area.top - page.row, area.left - page.column);
+}
+
+/** The cells that a formula fills: as wide as told, or as far as its first row goes, and down to an empty row. */
+function filledTable({ values, formulas }: SheetPage, row: number, column: number, width?: number): CellValue[][] {
   const isFilled = (r: number, c: number) =>
     (values.at(r)?.[c] ?? "") !== "" && (formulas[r][c] === "" || (r === row && c === column));
-  let right = column;
-  while (isFilled(row, right + 1)) right += 1;
+  let right = column + (width ?? 1) - 1;
+  while (width === undefined && isFilled(row, right + 1)) right += 1;
   const columns = Array.from({ length: right - column + 1 }, (_, index) => column + index);
   let bottom = row;
   while (columns.some((c) => isFilled(bottom + 1, c))) bottom += 1;
