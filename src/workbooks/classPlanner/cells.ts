@@ -1,5 +1,6 @@
 /** Cells of the class planner that several of its sheets read, and its sizes. */
 import { callsIn } from "../book";
+import { exactText, lengthOrUsual, unitWord } from "../shared";
 
 export const U = "Class!$C$12";
 export const q = callsIn(U);
@@ -10,6 +11,12 @@ export const STEP = "Class!$C$16";
 export const STRIP = "Class!$C$17";
 export const TAIL = "Class!$C$18";
 export const MARGIN = "Class!$C$19";
+
+/** Settings as numbers for arithmetic; a blank one is what the functions take it for. */
+export const seam = lengthOrUsual(SEAM, "seam", U);
+export const squaring = lengthOrUsual(SQUARING, "none", U);
+export const extra = lengthOrUsual(EXTRA, "none", U);
+export const strip = lengthOrUsual(STRIP, "bindingStrip", U);
 
 export interface Size {
   name: string;
@@ -24,6 +31,7 @@ export const SIZES: readonly Size[] = [
   { name: "Twin", across: 7, down: 9, border: 6 },
 ];
 
+/** A size as it is, of cells that hold numbers. */
 export function sizeText(width: string, length: string): string {
-  return `${q("LENGTHTEXT", { length: width })}&" × "&${q("LENGTHTEXT", { length })}&" "&${U}`;
+  return `${exactText(width, U)}&" × "&${exactText(length, U)}&" "&${unitWord(U)}`;
 }

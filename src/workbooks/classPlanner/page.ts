@@ -1,7 +1,31 @@
 /** A page for one size of quilt, which a student fills in. */
 import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, inUnits, MEASURE_THE_SQUARES, NEEDLES, shopUnit, tickRow } from "../shared";
-import { EXTRA, MARGIN, q, SEAM, type Size, sizeText, SQUARING, STEP, STRIP, TAIL, U } from "./cells";
+import {
+  AT_THE_IRON,
+  BLADES,
+  inUnits,
+  lengthOrUsual,
+  MEASURE_THE_SQUARES,
+  NEEDLES,
+  shopUnit,
+  tickRow,
+} from "../shared";
+import {
+  extra,
+  MARGIN,
+  q,
+  SEAM,
+  seam,
+  type Size,
+  sizeText,
+  SQUARING,
+  squaring,
+  STEP,
+  STRIP,
+  strip,
+  TAIL,
+  U,
+} from "./cells";
 
 /** Fabrics of a page by letter: row, what it looks like, what it is for. */
 const FABRICS = {
@@ -15,12 +39,14 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
   const width = (letter: keyof typeof FABRICS) => `$C$${FABRICS[letter].row}`;
   const size = { width: "$F$5", length: "$G$5" };
   const inside = { width: "$F$6", length: "$G$6" };
+  const borderWidth = lengthOrUsual("$C$8", "none", U);
+  /** An answer about the border, of which a quilt without one takes nothing. */
+  const ofBorder = (formula: string) => `=IF(${borderWidth}=0,0,${formula})`;
   const half = `${q("LENGTH", { length: "$C$7" })}/2`;
   const strips = (letter: keyof typeof FABRICS, row: number) =>
     q("STRIPSNEEDED", { count: `$E$${row}`, patch: `$F$${row}`, width: width(letter), squaring: SQUARING });
   const used = { A: "$C$24*$D$24", B: "$C$25*$D$25", C: "$C$23*$D$23", D: "$C$22*$D$22+$C$26*$D$26" };
-  const needed = (letter: keyof typeof FABRICS) =>
-    `=${used[letter]}+${q("LENGTH", { length: SQUARING })}+${q("LENGTH", { length: EXTRA })}`;
+  const needed = (letter: keyof typeof FABRICS) => `=${used[letter]}+${squaring}+${extra}`;
   const backing = { ...size, fabricWidth: "$C$17", margin: MARGIN, step: STEP, squaring: SQUARING };
   const entries: Entry[] = [
     { cell: "A1", style: "title", content: `="${name}: "&Class!C5` },
@@ -28,14 +54,7 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
     ...heading("A3", "Yours", 8),
     { cell: "A4", style: "label", content: "Your name" },
     { cell: "C4", style: "inputText" },
-    ...size4(
-      5,
-      "Blocks across",
-      blocksAcross,
-      "count",
-      "Quilt, finished",
-      `=${q("BORDERSIZE", { ...inside, border: "$C$8" })}`,
-    ),
+    ...size4(5, "Blocks across", blocksAcross, "count", "Quilt, finished", `=${inside.width}+2*${borderWidth}`),
     ...size4(
       6,
       "Blocks down",
@@ -46,6 +65,7 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
     ),
     ...size4(7, "Block, finished", 8, "length", "Pinwheels, plain", "=ROUNDUP($C$5*$C$6/2,0)"),
     ...size4(8, "Border, finished", border, "length", "Half-square units", "=4*$F$7"),
+    { cell: "G5", style: "answer", content: `=${inside.length}+2*${borderWidth}`, format: "length" },
     { cell: "G7", style: "answer", content: "=$C$5*$C$6-$F$7", format: "count" },
     { cell: "D9", style: "unit", content: "Batting, at least" },
     {
@@ -71,8 +91,8 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
       22,
       "D",
       "border, from joined strips",
-      `=${q("BORDERSTRIPS", { ...inside, border: "$C$8", fabricWidth: width("D"), seam: SEAM })}`,
-      `=${q("CUTSQUARE", { finished: "$C$8", seam: SEAM })}`,
+      ofBorder(q("BORDERSTRIPS", { ...inside, border: "$C$8", fabricWidth: width("D"), seam: SEAM })),
+      ofBorder(q("CUTSQUARE", { finished: "$C$8", seam: SEAM })),
       "",
       "",
       "measure first",
@@ -103,7 +123,7 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
       "D",
       "binding",
       `=${q("BINDINGSTRIPS", { ...size, strip: STRIP, fabricWidth: width("D"), tail: TAIL })}`,
-      `=${q("LENGTH", { length: STRIP })}`,
+      `=${strip}`,
       "",
       "",
       "diagonally",
@@ -111,12 +131,7 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
     ...cut(27, "", "", "", "", "", "", ""),
     ...heading("A29", "Check as you sew", 5),
     ...across("A30", ["", "it should measure", "across", "down", "mine"], "column"),
-    ...check(
-      31,
-      "seam test: three 1 1/2 in strips",
-      `=3*${q("LENGTH", { length: '"1 1/2 in"' })}-4*${q("LENGTH", { length: SEAM })}`,
-      "",
-    ),
+    ...check(31, "seam test: three 1 1/2 in strips", `=3*${q("LENGTH", { length: '"1 1/2 in"' })}-4*${seam}`, ""),
     ...check(
       32,
       "unit before trimming, about",
@@ -125,21 +140,11 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
       "decimal",
     ),
     ...check(33, "unit, trimmed", `=${q("CUTSQUARE", { finished: half, seam: SEAM })}`, "=$C$33"),
-    ...check(34, "two units sewn", `=2*($C$33-${q("LENGTH", { length: SEAM })})`, "=$C$33"),
+    ...check(34, "two units sewn", `=2*($C$33-${seam})`, "=$C$33"),
     ...check(35, "pinwheel", "=$F$23", "=$F$23"),
-    ...check(36, "a row of blocks", `=$F$6+2*${q("LENGTH", { length: SEAM })}`, "=$F$23"),
-    ...check(
-      37,
-      "top before the border",
-      `=$F$6+2*${q("LENGTH", { length: SEAM })}`,
-      `=$G$6+2*${q("LENGTH", { length: SEAM })}`,
-    ),
-    ...check(
-      38,
-      "top with its border",
-      `=$F$5+2*${q("LENGTH", { length: SEAM })}`,
-      `=$G$5+2*${q("LENGTH", { length: SEAM })}`,
-    ),
+    ...check(36, "a row of blocks", `=$F$6+2*${seam}`, "=$F$23"),
+    ...check(37, "top before the border", `=$F$6+2*${seam}`, `=$G$6+2*${seam}`),
+    ...check(38, "top with its border", `=$F$5+2*${seam}`, `=$G$5+2*${seam}`),
     ...heading("A40", "Border: measure edge, middle, edge, raw edge to raw edge", 8),
     ...measured(41, "length of the top: cut two sides"),
     ...measured(42, "width with the sides on: cut two"),
@@ -157,7 +162,7 @@ export function page({ name, across: blocksAcross, down, border }: Size): Sheet 
 }
 
 function size4(row: number, label: string, content: number, format: Format, result: string, formula: string): Entry[] {
-  const pair = row < 7;
+  const pair = row === 6;
   return [
     { cell: `A${row}`, style: "label", content: label },
     { cell: `C${row}`, style: "input", content, format },
@@ -166,7 +171,7 @@ function size4(row: number, label: string, content: number, format: Format, resu
       cell: `F${row}`,
       style: "answer",
       content: formula,
-      format: pair ? "length" : "count",
+      format: row < 7 ? "length" : "count",
       ...(pair ? { room: { rows: 1, columns: ["length", "length"] as const, header: false } } : {}),
     },
   ];

@@ -1,7 +1,7 @@
 /** The supply list that is sent out, with a column for each size. */
 import { across, type Entry, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, INFANTS, NEEDLES, tickRow } from "../shared";
-import { EXTRA, q, SEAM, SIZES, sizeText, SQUARING, U } from "./cells";
+import { AT_THE_IRON, BLADES, exactText, INFANTS, inUnits, lengthOrUsual, NEEDLES, tickRow, unitWord } from "../shared";
+import { extra, q, seam, SIZES, sizeText, squaring, U } from "./cells";
 
 const TOOLS: [string, string][] = [
   ["Rotary cutter with a new blade, mat at least 18 × 24 in", "bring"],
@@ -23,11 +23,21 @@ export function supplies(): Sheet {
     ["D", "border and binding", 16],
     ["", "backing, any cotton", 17],
   ];
+  const assumed: [string, string][] = [
+    ["Seam allowance", seam],
+    ["Of each fabric, for miscuts", extra],
+    ["Of each fabric, to square it up", squaring],
+  ];
   const entries: Entry[] = [
     { cell: "A1", style: "title", content: '="Supply list: "&Class!C5' },
     { cell: "A2", style: "lead", content: '=Class!C7&". Questions: "&Class!C6&"."' },
-    ...heading("A4", "Choose one size and buy, in shop cuts", 6),
+    ...heading("A4", "Choose one size and buy, in shop cuts", 9),
     ...across("A5", ["", "letter", "fabric, and what it is for", ...SIZES.map(({ name }) => name)], "column"),
+    ...across(
+      "G5",
+      SIZES.map(({ name }) => `="${name}, width, "&${unitWord(U)}`),
+      "column",
+    ),
     ...rows.flatMap(([letter, use, from], index): Entry[] => [
       ...tickRow(`A${6 + index}`),
       { cell: `B${6 + index}`, style: "answerText", ...(letter ? { content: letter } : {}) },
@@ -39,6 +49,12 @@ export function supplies(): Sheet {
         content: letter
           ? `=${SIZES[at].name}!G${from}`
           : `=${q("FABRICTEXT", { amount: `${SIZES[at].name}!G${from}` })}`,
+      })),
+      ...SIZES.map(({ name }, at): Entry => ({
+        cell: `${"GHI"[at]}${6 + index}`,
+        style: "answer",
+        content: `=${lengthOrUsual(`${name}!$C$${from}`, "fabricWidth", U)}`,
+        format: "length",
       })),
     ]),
     ...tickRow("A11"),
@@ -58,7 +74,7 @@ export function supplies(): Sheet {
         {
           cell: `${column}13`,
           style: "answer",
-          content: `=${sheet}!C5&" × "&${sheet}!C6&", "&${q("LENGTHTEXT", { length: `${sheet}!$C$7` })}&" "&${U}`,
+          content: `=${sheet}!C5&" × "&${sheet}!C6&", "&${exactText(q("LENGTH", { length: `${sheet}!$C$7` }), U)}&" "&${unitWord(U)}`,
         },
       ];
     }),
@@ -79,18 +95,25 @@ export function supplies(): Sheet {
       { cell: `B${26 + index}`, style: "item", content: text },
     ]),
     ...heading("A31", "These amounts assume", 6),
-    {
-      cell: "A32",
-      style: "note",
-      content: `="Usable width "&${q("LENGTHTEXT", { length: "Lap!$C$13" })}&" "&${U}&" (as typed on each page); seam "&${q("LENGTHTEXT", { length: SEAM })}&" "&${U}&"; "&${q("LENGTHTEXT", { length: EXTRA })}&" "&${U}&" of each fabric for miscuts, "&${q("LENGTHTEXT", { length: SQUARING })}&" "&${U}&" to square it up."`,
-    },
-    ...lines("A33", [
+    ...assumed.flatMap(([what, length], index): Entry[] => [
+      { cell: `A${32 + index}`, style: "item", content: what },
+      { cell: `D${32 + index}`, style: "answer", content: `=${length}`, format: "length" },
+      { cell: `E${32 + index}`, style: "unit", content: inUnits(U) },
+    ]),
+    ...lines("A35", [
+      "Usable widths are those beside the amounts; a fabric that is narrower takes more.",
       "Nothing is added for shrinking. One-way prints, and prints to be matched, need more: ask first.",
       "Instead: 40 strips of 2 1/2 in do not serve here; scraps do, if each gives one square for a unit.",
     ]),
-    { cell: "A35", style: "note", content: '="You need: "&Class!C9&"."' },
-    { cell: "A36", style: "note", content: '="It takes "&Class!C10&". "&Class!C8&"."' },
-    ...lines("A38", [BLADES, AT_THE_IRON, NEEDLES, INFANTS], "caution"),
+    { cell: "A38", style: "note", content: '="You need: "&Class!C9&"."' },
+    { cell: "A39", style: "note", content: '="It takes "&Class!C10&". "&Class!C8&"."' },
+    ...lines("A41", [BLADES, AT_THE_IRON, NEEDLES, INFANTS], "caution"),
   ];
-  return { name: "Supply list", widths: [5, 8, 40, 15, 15, 15], entries, print: "one page" };
+  return {
+    name: "Supply list",
+    widths: [5, 8, 40, 15, 15, 15, 9, 9, 9],
+    heights: { 5: 27 },
+    entries,
+    print: "one page",
+  };
 }
