@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { Workbook } from "@cj-tech-master/excelts";
 import type { BrowserContext, Page } from "playwright-core";
 import { describeInBrowser } from "./browser";
-import { cell, expectCell, go, kept, PATIENCE, ready, sentence, status, type } from "./practicePage";
+import { cell, expectCell, go, kept, PATIENCE, ready, selected, sentence, status, type } from "./practicePage";
 import { SCREENSHOTS, servedPractice, Watched } from "./watched";
 
 describeInBrowser("The practice sheet", () => {
@@ -244,6 +244,7 @@ describeInBrowser("The practice sheet", () => {
     // The plan opens in its first yellow cell.
     await page.keyboard.type("=QUILT.CUTSQUARE(2)");
     await page.keyboard.press("Enter");
+    await selected(page, "B6");
     await page.keyboard.press("F6");
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("sheets");
     await page.keyboard.press("Tab");
@@ -260,6 +261,7 @@ describeInBrowser("The practice sheet", () => {
     await ready(page);
     await page.keyboard.type("=QUILT.CUTSQUARE(3)");
     await page.keyboard.press("Enter");
+    await selected(page, "A2");
     await page.keyboard.press("ArrowUp");
     await page.waitForFunction(() => document.querySelector("#status")?.textContent === "A1 3 1/2 =QUILT.CUTSQUARE(3)");
   });

@@ -33,6 +33,11 @@ export async function go(page: Page, name: string): Promise<void> {
   throw new Error(`${name} could not be selected`);
 }
 
+/** Waits until a cell is selected. */
+export async function selected(page: Page, name: string): Promise<void> {
+  await page.locator("#status b").getByText(name, { exact: true }).waitFor(PATIENCE);
+}
+
 /** Types into a cell, and the ones below it. */
 export async function type(page: Page, first: string, ...contents: string[]): Promise<void> {
   await go(page, first);
