@@ -85,10 +85,16 @@ export function lengthOrUsual(cell: string, usual: "none" | keyof Conventions, u
 /** Parts of an inch that rulers and tapes know; what lies on none of them is written in decimals. */
 const FINEST = 64;
 
-/** A length as it is, not as the nearest mark of a ruler: 5/16, 7.3, in centimeters 0.75. Its unit is another word. */
+/**
+ * A number of the maker's units as it is, not as the nearest mark of a ruler: 5/16, 7.3, in centimeters 0.75. Its unit is
+ * another word. (Written with built-in functions, which are short enough for several lengths in a sentence.)
+ */
 export function exactText(length: string, units: string): string {
+  const marks = `ROUND(${FINEST}*${length},0)`;
+  const [whole, over, divisor] = [`INT(${marks}/${FINEST})`, `MOD(${marks},${FINEST})`, `GCD(${marks},${FINEST})`];
+  const fraction = `IF(${whole}=0,"",${whole}&" ")&${over}/${divisor}&"/"&${FINEST}/${divisor}`;
   const decimal = `OR(${isMetric(units)},MOD(ROUND(${FINEST}*${length},7),1)>0)`;
-  return `IF(${decimal},ROUND(${length},4)&"",QUILT.LENGTHTEXT(${length},${FINEST},${units}))`;
+  return `IF(${decimal},ROUND(${length},4)&"",IF(${over}=0,${whole}&"",${fraction}))`;
 }
 
 /** Whether two names are one, whatever their capitals and the spaces round them. */

@@ -1,4 +1,5 @@
 /** What the planning workbooks say where yellow cells are blank, odd or in other words. */
+import { strFromU8, unzipSync } from "fflate";
 import { evaluateBook } from "../../src/practice/recalculate";
 import { patternOf } from "../../src/workbooks/formats";
 import { isFormula, type WorkedSheet } from "../../src/workbooks/book";
@@ -46,17 +47,22 @@ describe("quilt planner", () => {
     expect(sheets.Design.values).toMatchObject({ C9: "cm", J6: "cm", I9: "m", C40: "m" });
     expect(sheets["Supply list"].values).toMatchObject({
       E6: "width, cm",
-      A28: "Seam 0.25 cm; 1 cm lost squaring each fabric, 2 cm more for miscuts; nothing for shrinking.",
+      A28: "Seam allowance, cm",
       F16: expect.stringMatching(/^\d+ m$/),
     });
     expect(sheets["Supply list"].values.A2).toContain("blocks 20 cm");
   });
 
   test("lengths are printed as they were given, in inches", async () => {
-    const sheets = await planner({ "Design!B37": 0.3125, "Design!B38": 0.2, "Design!B39": 1.5, "Design!B9": 7.3 });
-    expect(sheets["Supply list"].values.A28).toBe(
-      "Seam 5/16 in; 0.2 in lost squaring each fabric, 1 1/2 in more for miscuts; nothing for shrinking.",
-    );
+    const sheets = await planner({
+      "Design!B37": 0.3125,
+      "Design!B38": 0.2,
+      "Design!B39": 1.5,
+      "Design!B9": 7.3,
+      "Design!B34": 2.328125,
+    });
+    expect(sheets["Supply list"].values).toMatchObject({ A28: "Seam allowance, in", D28: 0.3125, D29: 0.2, D30: 1.5 });
+    expect(sheets.Plans.values.A117).toContain(" strips of 2 21/64 in ");
     // Five blocks of 7.3 in, six sashes of 1 1/2 in, borders of 1 and 5 in on both sides: 57.5; the length is 75.1.
     expect(sheets["Supply list"].values.A2).toBe("Lap quilt of stars, finished 57 1/2 × 75.1 in, blocks 7.3 in");
   });
@@ -71,7 +77,9 @@ describe("quilt planner", () => {
     expect(sheets.Design.values).toMatchObject({ A3: "", A13: "", A28: "", C9: "in", I9: "yd" });
     expect(sheets["Supply list"].values).toMatchObject({
       A2: expect.stringMatching(/^Quilt, finished 58 × 77 in/),
-      A28: "Seam 1/4 in; 0 in lost squaring each fabric, 0 in more for miscuts; nothing for shrinking.",
+      D28: 0.25,
+      D29: 0,
+      D30: 0,
       E8: 42,
       E11: 42,
       E13: 42,
@@ -89,7 +97,10 @@ describe("quilt planner", () => {
     });
     expect(errors(sheets)).toEqual([]);
     expect(sheets["Supply list"].values).toMatchObject({
-      A28: "Seam 0.75 cm; 0 cm lost squaring each fabric, 0 cm more for miscuts; nothing for shrinking.",
+      A28: "Seam allowance, cm",
+      D28: 0.75,
+      D29: 0,
+      D30: 0,
       E8: 107,
       E13: 107,
     });
@@ -218,6 +229,17 @@ test("amounts read to a twentieth of a yard", () => {
   // One digit for the denominator shows 4.95 as 5 1/1 and a step of 0.05 as 0.
   expect(patternOf("amount")).toBe("# ??/??");
   expect(patternOf("length")).toBe("# ??/??");
+});
+
+test.each([
+  ["quilt-planner", "Design!$B$6"],
+  ["block-designer", "Block!$B$5"],
+])("%s: lengths read as decimals by any word for centimeters", async (name, units) => {
+  const parts = unzipSync((await written(name)).bytes);
+  const rule = `<formula>LOWER(LEFT(TRIM(${units}),1))="c"</formula>`;
+  const sheets = Object.keys(parts).filter((path) => path.startsWith("xl/worksheets/sheet"));
+  const text = sheets.map((path) => strFromU8(parts[path]).replaceAll("&quot;", '"'));
+  expect(text.filter((xml) => xml.includes(rule)).length).toBeGreaterThan(1);
 });
 
 test.each(["quilt-planner", "block-designer"])(

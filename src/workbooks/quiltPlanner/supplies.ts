@@ -65,12 +65,17 @@ export function supplies(): Sheet {
       `=${unlessMissing(`ROUNDUP(Design!H15/${yard(U)},0)&IF(${isMetric(U)}," m"," yd")`)}`,
     ],
   ];
+  const assumed: [words: string, length: string][] = [
+    ["Seam allowance", lengthOrUsual(SEAM, "seam", U)],
+    ["Lost squaring each fabric", lengthOrUsual(SQUARING, "none", U)],
+    ["More of each fabric for miscuts", lengthOrUsual("Design!$B$39", "none", U)],
+  ];
   const entries: Entry[] = [
     { cell: "A1", style: "title", content: "Supply list" },
     {
       cell: "A2",
       style: "lead",
-      content: `=IF(Design!B5="","Quilt",Design!B5)&${unlessMissing(`", finished "&${size("Design!$H$6", "Design!$I$6")}&", blocks "&${inWords("Design!$B$9")}&${unit}`)}`,
+      content: `=IF(Design!B5="","Quilt",Design!B5)&${unlessMissing(`", finished "&${size("Design!$H$6", "Design!$I$6")}&", blocks "&${exactText(q("LENGTH", { length: "Design!$B$9" }), U)}&${unit}`)}`,
     },
     { cell: "A3", style: "caution", content: `=${MISSING}&${FAULT}&${UNLISTED}` },
     ...heading("A4", "To buy, in shop cuts", 6),
@@ -98,18 +103,17 @@ export function supplies(): Sheet {
       { cell: `B${22 + index}`, style: "item", content: tool },
     ]),
     ...heading("A26", "These amounts assume", 6),
-    ...lines("A27", ["Usable widths as listed: without selvages, measured."]),
-    {
-      cell: "A28",
-      style: "note",
-      content: `="Seam "&${inWords(SEAM, "seam")}&${unit}&"; "&${inWords(SQUARING, "none")}&${unit}&" lost squaring each fabric, "&${inWords("Design!$B$39", "none")}&${unit}&" more for miscuts; nothing for shrinking."`,
-    },
-    ...lines("A29", [
+    ...lines("A27", ["Usable widths as listed: without selvages, measured. Nothing for shrinking."]),
+    ...assumed.flatMap(([words, length], index): Entry[] => [
+      { cell: `A${28 + index}`, style: "note", content: `="${words}, "&${unitWord(U)}` },
+      { cell: `D${28 + index}`, style: "unit", format: "length", content: `=${length}` },
+    ]),
+    ...lines("A31", [
       "Not washed. One-way prints and prints to be matched need more: ask before buying.",
       "One letter stands for one fabric, here, in the cutting list and on the bags.",
       "Leave borders uncut until the quilt is measured.",
     ]),
-    ...lines("A33", [BLADES, AT_THE_IRON, NEEDLES, INFANTS], "caution"),
+    ...lines("A35", [BLADES, AT_THE_IRON, NEEDLES, INFANTS], "caution"),
   ];
   return { name: "Supply list", widths: [4, 7, 26, 38, 10, 21], entries, print: "one page", heights: TITLE_ROW };
 }
@@ -134,14 +138,9 @@ function widthFrom(cell: string, letter: string): string {
   return `IF(${letter}="","",${lengthOrUsual(cell, "fabricWidth", U)})`;
 }
 
-/** A length as it was given, or the usual one, without its unit. */
-function inWords(cell: string, usual?: Parameters<typeof lengthOrUsual>[1]): string {
-  return exactText(usual === undefined ? q("LENGTH", { length: cell }) : lengthOrUsual(cell, usual, U), U);
-}
-
 /** The unit, behind a text. */
 const unit = `" "&${unitWord(U)}`;
 
 function size(width: string, length: string): string {
-  return `${inWords(width)}&" × "&${inWords(length)}&${unit}`;
+  return `${exactText(width, U)}&" × "&${exactText(length, U)}&${unit}`;
 }
