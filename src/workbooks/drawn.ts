@@ -20,9 +20,9 @@ export function lacksFabric(width: string, fabric: string): string {
 export function unknownPlaces(layout: string, names: string): string {
   const name = [90, 180, 270].reduce(
     (text, turn) => `SUBSTITUTE(${text}," ${turn}|","|")`,
-    `SUBSTITUTE(TRIM(${layout})&"|","°","")`,
+    `SUBSTITUTE(${layout}&"|","°","")`,
   );
-  return `SUMPRODUCT(--ISNA(MATCH(${name},TRIM(${names})&"|",0)))`;
+  return `SUMPRODUCT(--ISNA(MATCH(${name},${names}&"|",0)))`;
 }
 
 /** Why a table of a quilt cannot be worked out, as far as cells can tell; the function's own sentence says the rest. */

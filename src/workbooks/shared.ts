@@ -102,9 +102,9 @@ export function sameName(one: string, other: string): string {
   return `LOWER(TRIM(${one}))=LOWER(TRIM(${other}))`;
 }
 
-/** How many cells of a range hold a name. */
+/** How many cells of a range hold a name, whatever its capitals and the spaces round it. */
 export function countOf(range: string, name: string): string {
-  return `SUMPRODUCT(--(${sameName(range, name)}))`;
+  return `COUNTIF(${range},TRIM(${name}))`;
 }
 
 /** A box to tick by hand. */

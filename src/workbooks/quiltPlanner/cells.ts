@@ -24,7 +24,11 @@ export const FAULT = "Design!$A$13";
 export const UNLISTED = "Design!$A$28";
 
 /** The blocks that count. (OFFSET would be worked out anew whenever any cell changes.) */
-export const LAYOUT = `Layout!$A$4:INDEX(Layout!$A$4:$L$17,Design!$B$8,Design!$B$7)`;
+const LAYOUT = "Layout!$A$4:INDEX(Layout!$A$4:$L$17,Design!$B$8,Design!$B$7)";
+
+/** All places of the layout, and right of what is printed how many of those that count are empty. */
+export const PLACES = "Layout!$A$4:$L$17";
+export const EMPTY_PLACES = "SUM(Layout!$N$4:$N$17)";
 export const BLOCK_NAMES = "Blocks!$A$5:$A$20";
 
 /** Where the cutting list stands on its sheet, its heading included. */

@@ -19,15 +19,16 @@ import {
   bindingStrip,
   BLOCK_NAMES,
   borderWidth,
+  EMPTY_PLACES,
   FABRIC_ROWS,
   FAULT,
-  LAYOUT,
   LETTERS,
   LIST,
   MISSING,
   MOST_ACROSS,
   MOST_DOWN,
   pieces,
+  PLACES,
   q,
   SEAM,
   SQUARING,
@@ -184,13 +185,13 @@ function missing(): string {
     [`OR(B9="",B9=0)`, `"How large is a block, finished?"`],
     [lacksFabric("B10", "C10"), `"Of which fabric is the sashing?"`],
     [`OR(${borders})`, `"A border has a width and no fabric."`],
-    [`COUNTBLANK(${LAYOUT})>0`, `"Places of the layout without a block: "&COUNTBLANK(${LAYOUT})&"."`],
+    [`${EMPTY_PLACES}>0`, `"Places of the layout without a block: "&${EMPTY_PLACES}&"."`],
   ];
   return faults.reduceRight((rest, [when, sentence]) => `IF(${when},${sentence},${rest})`, '""');
 }
 
 /** Why the quilt as it is drawn cannot be worked out. */
-const fault = `IF(${MISSING}<>"","",${tableFault("Cutting!$A$4", "Cutting, cell A4,", LAYOUT, BLOCK_NAMES)})`;
+const fault = `IF(${MISSING}<>"","",${tableFault("Cutting!$A$4", "Cutting, cell A4,", PLACES, BLOCK_NAMES)})`;
 
 /** Fabrics that are used and not among those to buy. */
 const notBought = `IF(${MISSING}&${FAULT}<>"","",${unlisted(LIST)}&IF(${BINDING_FABRIC}="","",${unlessListed(BINDING_FABRIC, "binds", LETTERS)}))`;

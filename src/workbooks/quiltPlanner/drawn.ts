@@ -62,6 +62,13 @@ export function layout(): Sheet {
       content: (r + c) % 2 === 0 ? "star" : "plain",
     })),
   ).flat();
+  const empty = Array.from({ length: MOST_DOWN }, (_, r): Entry => {
+    const places = Array.from(
+      { length: MOST_ACROSS },
+      (_, c) => `(${nameOf(3 + r, c)}="")*(Design!$B$7>=${c + 1})`,
+    ).join("+");
+    return { cell: `N${4 + r}`, style: "note", content: `=IF((Design!$B$8>=${r + 1})*(${places})=0,"",${places})` };
+  });
   const entries: Entry[] = [
     { cell: "A1", style: "title", content: "Layout" },
     {
@@ -72,6 +79,7 @@ export function layout(): Sheet {
     },
     { cell: "A3", style: "caution", content: `=${MISSING}&${FAULT}` },
     ...grid,
+    ...empty,
   ];
   return {
     name: "Layout",
