@@ -39,6 +39,8 @@ export interface PlanOptions {
   seam?: Inches;
   /** in which units refusals speak, and on which ruler the marks lie */
   system?: System;
+  /** whether only the amount to buy matters: the search ends once it is settled, though a shorter length may buy the same */
+  amountOnly?: boolean;
 }
 
 /** A cut plan and the ruler mark in which its lengths are counted. */
@@ -61,6 +63,12 @@ const MARKS: Readonly<Record<System, readonly Inches[]>> = {
   cm: [toInches(0.1, "cm")],
 };
 
+/** The usual step of the shop. */
+const USUAL_STEP: Readonly<Record<System, Inches>> = { in: toInches(1 / 8, "yd"), cm: toInches(0.1, "m") };
+
+/** Steps of work for the least length, which few long lists settle: soon enough for a cell. */
+const LENGTH_BUDGET = 25e6;
+
 /** Wider than this is no quilting fabric; it would only make the planner slow. */
 const WIDEST = 150;
 
@@ -73,7 +81,7 @@ const WIDEST = 150;
  */
 export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): Plan {
   const { fabricWidth = USUAL.fabricWidth, squaring = inches(0), seam = USUAL.seam } = options;
-  const { trimming = true, system = "in" } = options;
+  const { trimming = true, system = "in", amountOnly = false } = options;
   requireFabricWidth(fabricWidth);
   if (fabricWidth > WIDEST) throw tooLarge("width", WIDEST);
   requireNotNegative("squaring", squaring);
@@ -86,6 +94,9 @@ export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): P
       trimming,
       joinLoss: marks(2 * seam),
       show: (length) => showing(system).length(length * mark),
+      ...(amountOnly
+        ? { extraLength: marks(squaring), buyingStep: fits(mark, USUAL_STEP[system]) }
+        : { budget: LENGTH_BUDGET }),
     },
   );
   const lengthOf = (strips: number) => inches(strips * mark + squaring);

@@ -19,6 +19,6 @@ export function fabricPlan(patches: readonly CutPatches[], fabric: string, optio
   const own = patches.filter((patch) => patch.fabric === fabric);
   return plan(
     own.map(({ use, width, height, count, grain }) => ({ label: use, width, height, count, grain })),
-    options,
+    { ...options, amountOnly: true },
   );
 }
