@@ -1,7 +1,7 @@
 /** The class planner where cells are blank, in other words, or a quilt has no border. */
-import { errorsIn, workedWith } from "./typed";
+import { errorsIn, type TypedCells, workedWith } from "./typed";
 
-const planner = (typed: Parameters<typeof workedWith>[1]) => workedWith("class-planner", typed);
+const planner = (typed: TypedCells) => workedWith("class-planner", typed);
 
 test("a blank binding strip is the usual one, in the cutting and in what to buy", async () => {
   const [blank, usual] = [await planner({ "Class!C17": undefined }), await planner({ "Class!C17": 2.5 })];
@@ -12,7 +12,7 @@ test("a blank binding strip is the usual one, in the cutting and in what to buy"
 test("every other blank setting is the usual one, too", async () => {
   const blanks = ["C12", "C13", "C14", "C15", "C16", "C17", "C18", "C19"].map((cell) => [`Class!${cell}`, undefined]);
   const usual = { "Class!C14": 0, "Class!C15": 0 };
-  const blank = await planner(Object.fromEntries(blanks));
+  const blank = await planner(Object.fromEntries(blanks) as TypedCells);
   expect(errorsIn(blank)).toEqual([]);
   expect(blank["Supply list"].values).toEqual((await planner(usual))["Supply list"].values);
   // Three strips of 1 1/2 in sewn with the usual seam of 1/4 in.
@@ -30,7 +30,7 @@ test.each(["centimeters", "CM"])("labels read %s as the functions do", async (un
   const sheets = await planner({ "Class!C12": units, "Class!C13": 0.75, "Class!C16": 0.1, "Wall!C7": "8 in" });
   expect(sheets.Wall.values).toMatchObject({ H5: "cm", H17: "m" });
   expect(sheets.Class.values).toMatchObject({ D13: "cm", D16: "m" });
-  expect(sheets["Supply list"].values).toMatchObject({ E32: "cm", D12: expect.stringMatching(/ cm$/) });
+  expect(sheets["Supply list"].values).toMatchObject({ E32: "cm", D12: expect.stringMatching(/ cm$/) as string });
 });
 
 test("the list names the width that every size assumes, and lengths as they were typed", async () => {

@@ -1,7 +1,7 @@
 /** Amounts: whether the cuts come out of them, whether a fabric's uses add up, whether its name is in the list. */
 import { across, type Entry, heading, lines, type Sheet } from "../book";
-import { blank, shopUnit } from "../shared";
-import { q, SQUARING, STEP, U, WIDTH, WRONG } from "./rules";
+import { amountIn, blank, countOf, inUnits, sameName, shopUnit, unitWord } from "../shared";
+import { q, SQUARING, STEP, U, UNCHECKED, verdictOr, WIDTH, WRONG } from "./rules";
 
 const GRAINS = ["any", "upright", "join", "along"];
 
@@ -41,6 +41,10 @@ const TOTALS_TOP = TOP + FABRICS * FABRIC_ROWS;
 const TOTAL_ROWS = 10;
 const FIRST_USE = TOTALS_TOP + 2;
 const LAST_USE = FIRST_USE + TOTAL_ROWS - 1;
+const USE_NAMES = `$A$${FIRST_USE}:$A$${LAST_USE}`;
+
+/** Amounts of the uses as numbers; "?" where a use has none that can be read. */
+const USE_AMOUNTS = `$E$${FIRST_USE}:$E$${LAST_USE}`;
 
 const USES: readonly (readonly (string | number)[])[] = [
   ["cream", 4.125, "blocks", "cream", 4.125],
@@ -88,11 +92,12 @@ function fabricEntries({ name, amount, width, cuts }: Fabric, index: number, top
   const cloth = { list, squaring: SQUARING };
   const spare = q("PLANSPARE", { ...cloth, amount: `$B$${top + 1}`, width: stated });
   const words = q("CHECKFABRIC", { ...cloth, amount: `$B$${top + 1}`, width: stated });
-  const isFree = `OR($B$${top + 1}="",COUNT($D$${first}:$D$${first + CUTS - 1})=0)`;
+  const verdict = verdictOr(`IF(${spare}<0,"${WRONG}","OK: ")&${words}`, "see what the cells below say of these cuts");
+  const isFree = `OR($B$${top + 1}="",COUNTA($D$${first}:$D$${first + CUTS - 1})=0)`;
   const needs = (at: string) =>
     `=IF(${isFree},"",${q("FABRICTEXT", { amount: q("PLANFABRIC", { ...cloth, width: at, step: STEP }) })})`;
   const widths: [string, string][] = [
-    [`="at "&${q("LENGTHTEXT", { length: stated })}&" "&${U}&", as stated"`, stated],
+    [`="at "&${q("LENGTHTEXT", { length: stated })}&" "&${unitWord(U)}&", as stated"`, stated],
     ["at 42 in", '"42 in"'],
     ["at 40 in, after washing", '"40 in"'],
   ];
@@ -102,7 +107,7 @@ function fabricEntries({ name, amount, width, cuts }: Fabric, index: number, top
     { cell: `B${top + 1}`, style: "input", content: amount, format: "amount" },
     { cell: `C${top + 1}`, style: "unit", content: `=${shopUnit(U).slice(1)}&", width"` },
     { cell: `D${top + 1}`, style: "input", content: width, format: "length" },
-    { cell: `E${top + 1}`, style: "unit", content: `=${U}` },
+    { cell: `E${top + 1}`, style: "unit", content: inUnits(U) },
     ...across(`A${top + 2}`, ["cut, page", "width", "height", "count", "grain"], "column"),
     { cell: `F${top + 2}`, style: "unit", content: "verdict" },
     ...Array.from({ length: CUTS }, (_, at): Entry[] => {
@@ -116,7 +121,7 @@ function fabricEntries({ name, amount, width, cuts }: Fabric, index: number, top
         { cell: `E${row}`, style: "input", content: cut[4], choices: GRAINS },
       ];
     }).flat(),
-    { cell: `F${first}`, style: "item", content: `=IF(${isFree},"",IF(${spare}<0,"${WRONG}","OK: ")&${words})` },
+    { cell: `F${first}`, style: "item", content: `=IF(${isFree},"",${verdict})` },
     { cell: `F${first + 2}`, style: "unit", content: "to buy, if the usable width is" },
     ...widths.flatMap(([label, at], line): Entry[] => [
       { cell: `F${first + 3 + line}`, style: "unit", content: label },
@@ -127,15 +132,24 @@ function fabricEntries({ name, amount, width, cuts }: Fabric, index: number, top
 
 /** Uses of fabrics on the left, the supply list on the right. */
 function totals(): Entry[] {
-  const list = `$A$${FIRST_USE}:$A$${LAST_USE}`;
   const supplied = `$F$${FIRST_USE}:$F$${LAST_USE}`;
   return [
     ...heading(`A${TOTALS_TOP}`, "One fabric in several places: the uses on the left, the supply list on the right", 9),
     ...across(
       `A${TOTALS_TOP + 1}`,
-      ["fabric, as named there", "amount", "use", "in the list?", "", "supply list", "amount", "uses need", "verdict"],
+      [
+        "fabric, as named there",
+        "amount",
+        "use",
+        "in the list?",
+        `="in "&${shopUnit(U).slice(1)}`,
+        "supply list",
+        "amount",
+        "uses need",
+        "verdict",
+      ],
       "column",
-    ).filter((_, index) => index !== 4),
+    ),
     ...Array.from({ length: TOTAL_ROWS }, (_, index): Entry[] => {
       const row = FIRST_USE + index;
       const use = USES[index] ?? [];
@@ -146,7 +160,13 @@ function totals(): Entry[] {
         {
           cell: `D${row}`,
           style: "answerText",
-          content: blank(`A${row}`, `IF(COUNTIF(${supplied},A${row})>0,"OK","${WRONG}no such name")`),
+          content: blank(`A${row}`, `IF(${countOf(supplied, `A${row}`)}>0,"OK","${WRONG}no such name")`),
+        },
+        {
+          cell: `E${row}`,
+          style: "answer",
+          content: blank(`A${row}`, `IF(B${row}="","?",IFERROR(${amountIn(`B${row}`, U)},"?"))`),
+          format: "amount",
         },
         { cell: `F${row}`, style: "inputText", content: use[3] },
         { cell: `G${row}`, style: "input", content: use[4], format: "amount" },
@@ -154,7 +174,7 @@ function totals(): Entry[] {
           cell: `H${row}`,
           style: "answer",
           format: "amount",
-          content: blank(`F${row}`, `SUMIF(${list},F${row},$B$${FIRST_USE}:$B$${LAST_USE})`),
+          content: blank(`F${row}`, `SUMPRODUCT(--(${sameName(USE_NAMES, `F${row}`)}),${USE_AMOUNTS})`),
         },
         { cell: `I${row}`, style: "answerText", content: blank(`F${row}`, sumVerdict(row)) },
       ];
@@ -162,17 +182,23 @@ function totals(): Entry[] {
     {
       cell: `A${LAST_USE + 2}`,
       style: "tableHead",
-      content: `=IF(COUNT($B$${FIRST_USE}:$B$${LAST_USE})=0,"",${q("CHECKTOTALS", { list: `$A$${FIRST_USE}:$B$${LAST_USE}` })})`,
+      content: `=IF(COUNT(${USE_AMOUNTS})=0,"",${q("CHECKTOTALS", { list: `$A$${FIRST_USE}:$B$${LAST_USE}` })})`,
       room: { rows: TOTAL_ROWS + 1, columns: [undefined, "amount", "count"] },
     },
   ];
 }
 
 function sumVerdict(row: number): string {
-  const short = q("FABRICTEXT", { amount: `H${row}-G${row}` });
-  const spare = q("FABRICTEXT", { amount: `G${row}-H${row}` });
+  const listed = amountIn(`G${row}`, U);
+  const short = q("FABRICTEXT", { amount: `H${row}-${listed}` });
+  const spare = q("FABRICTEXT", { amount: `${listed}-H${row}` });
+  const unread = `SUMPRODUCT(--(${sameName(USE_NAMES, `F${row}`)}),1-ISNUMBER(${USE_AMOUNTS}))`;
+  const verdict =
+    `IF(H${row}>${listed}+0.001,"${WRONG}short by "&${short},` +
+    `IF(H${row}>${listed}-0.001,"OK, with nothing to spare","OK, "&${spare}&" to spare"))`;
   return (
-    `IF(H${row}=0,"OK, but nothing is cut from it",IF(H${row}>G${row}+0.001,"${WRONG}short by "&${short},` +
-    `IF(H${row}>G${row}-0.001,"OK, with nothing to spare","OK, "&${spare}&" to spare")))`
+    `IF(${unread}>0,"${UNCHECKED}a use has no amount, or one that is no length",` +
+    `IF(H${row}=0,"OK, but nothing is cut from it",IF(G${row}="","${UNCHECKED}type the amount of the supply list",` +
+    `${verdictOr(verdict, "the amount of the supply list is no length")})))`
   );
 }

@@ -1,17 +1,15 @@
 /** Rules for sizes of the quilt, borders, backing and binding. */
 import { amountIn, yard } from "../shared";
-import { enough, lengthOf, q, type Rule, sameSize, SEAM, SQUARING, STEP, U, WIDTH, WRONG } from "./rules";
+import { enough, lengthOf, q, type Rule, SAME, sameSize, SEAM, SQUARING, STEP, U, widthOr, WRONG } from "./rules";
 
 const EDGES = ["none", "sashed"];
 const SETTINGS = ["straight", "on point"];
 const CORNERS = ["butted", "mitered", "cornerstones"];
 
-const widthOr = (cell: string) => `IF(${cell}="",${WIDTH},${cell})`;
-
 /** Width and length must both be right. */
 function bothSizes(width: [string, string], length: [string, string]): string {
   return (
-    `IF(ABS(${lengthOf(width[0])}-${width[1]})<0.06,` +
+    `IF(ABS(${lengthOf(width[0])}-${width[1]})<=${SAME},` +
     `${sameSize(length[0], length[1], "length ")},${sameSize(width[0], width[1], "width ")})`
   );
 }
@@ -66,7 +64,7 @@ export const finishingRules: readonly Rule[] = [
     needs: ["B", "C", "D", "E", "G", "H"],
     answer: (cell) => at(borderLengths(cell), 2, 3),
     verdict: (cell) =>
-      `IF(ABS(${lengthOf(cell("G"))}-${cell("I")})<0.06,${sameSize(cell("H"), at(borderLengths(cell), 3, 3), "top ")},${sameSize(cell("G"), cell("I"), "sides ")})`,
+      `IF(ABS(${lengthOf(cell("G"))}-${cell("I")})<=${SAME},${sameSize(cell("H"), at(borderLengths(cell), 3, 3), "top ")},${sameSize(cell("G"), cell("I"), "sides ")})`,
   },
   {
     title: "Strips for a border, cut across and joined",
@@ -90,7 +88,7 @@ export const finishingRules: readonly Rule[] = [
     needs: ["B", "C", "G"],
     answer: (cell) => q("BORDERGAP", { side: cell("B"), unit: cell("C") }),
     verdict: (cell) =>
-      `IF(${cell("I")}>0.06,"${WRONG}units do not fit, they overhang; a spacer is needed",${enough(cell("G"), q("BORDERUNITS", { side: cell("B"), unit: cell("C") }), "units")})`,
+      `IF(${cell("I")}>${SAME},"${WRONG}units do not fit, they overhang; a spacer is needed",${enough(cell("G"), q("BORDERUNITS", { side: cell("B"), unit: cell("C") }), "units")})`,
   },
   {
     title: "Backing: the margin counts on every side, panels are whole",

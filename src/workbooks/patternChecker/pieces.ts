@@ -1,13 +1,24 @@
 /** Rules for patches, units and strips. */
-import { yard } from "../shared";
-import { atMost, enough, lengthOf, lengthText, q, type Rule, sameSize, SEAM, SQUARING, U, WIDTH, WRONG } from "./rules";
+import { sameName, yard } from "../shared";
+import {
+  atMost,
+  enough,
+  lengthOf,
+  lengthText,
+  q,
+  type Rule,
+  SAME,
+  sameSize,
+  SEAM,
+  SQUARING,
+  U,
+  widthOr,
+  WRONG,
+} from "./rules";
 
 const UNITS_MADE = ["half square", "half square four", "half square eight", "hourglass", "geese", "tube"];
 const EDGES = ["short edge", "long edge"];
 const PLACES = ["side", "corner"];
-
-/** The width typed beside a claim, or that of the sheet Pattern. */
-const widthOr = (cell: string) => `IF(${cell}="",${WIDTH},${cell})`;
 
 export const pieceRules: readonly Rule[] = [
   {
@@ -36,8 +47,9 @@ export const pieceRules: readonly Rule[] = [
       ["Page 4, large triangles", 20, "long edge", undefined, undefined, 20.875],
     ],
     needs: ["B", "C", "F"],
+    word: "C",
     answer: (cell) =>
-      `IF(${cell("C")}="long edge",${q("CUTQUARTERSQUARE", { finished: cell("B"), seam: SEAM })},${q("CUTHALFSQUARE", { finished: cell("B"), seam: SEAM })})`,
+      `IF(${sameName(cell("C"), '"long edge"')},${q("CUTQUARTERSQUARE", { finished: cell("B"), seam: SEAM })},${q("CUTHALFSQUARE", { finished: cell("B"), seam: SEAM })})`,
     verdict: (cell) => sameSize(cell("F"), cell("I")),
   },
   {
@@ -76,7 +88,7 @@ export const pieceRules: readonly Rule[] = [
     answer: (cell) => q("CUTSQUARE", { finished: `${lengthOf(cell("B"))}/${cell("C")}`, seam: SEAM }),
     verdict: (cell) => {
       const off = `${cell("C")}*(${lengthOf(cell("D"))}-${cell("I")})`;
-      return `IF(ABS(${off})<0.07,"OK","${WRONG}the block comes out "&${lengthText(`ABS(${off})`)}&IF(${off}<0," too small"," too large"))`;
+      return `IF(ABS(${off})<=${SAME},"OK","${WRONG}the block comes out "&${lengthText(`ABS(${off})`)}&IF(${off}<0," too small"," too large"))`;
     },
   },
   {
@@ -148,10 +160,11 @@ export const pieceRules: readonly Rule[] = [
       ["Page 6, corner triangles", 10, "corner", undefined, undefined, undefined, 7.5],
     ],
     needs: ["B", "C", "G"],
+    word: "C",
     answer: (cell) =>
-      `IF(${cell("C")}="corner",${q("CUTCORNERTRIANGLE", { block: cell("B"), seam: SEAM })},${q("CUTSIDETRIANGLE", { block: cell("B"), seam: SEAM })})`,
+      `IF(${sameName(cell("C"), '"corner"')},${q("CUTCORNERTRIANGLE", { block: cell("B"), seam: SEAM })},${q("CUTSIDETRIANGLE", { block: cell("B"), seam: SEAM })})`,
     verdict: (cell) =>
-      `IF(${lengthOf(cell("G"))}<${cell("I")}-0.06,"${WRONG}"&${lengthText(`${cell("I")}-${lengthOf(cell("G"))}`)}&" too small",IF(${lengthOf(cell("G"))}>${cell("I")}+0.06,"OK, cut generously and trimmed","OK"))`,
+      `IF(${lengthOf(cell("G"))}<${cell("I")}-${SAME},"${WRONG}"&${lengthText(`${cell("I")}-${lengthOf(cell("G"))}`)}&" too small",IF(${lengthOf(cell("G"))}>${cell("I")}+${SAME},"OK, cut generously and trimmed","OK"))`,
   },
   {
     title: "The same piece on two pages",
@@ -174,6 +187,6 @@ export const pieceRules: readonly Rule[] = [
     needs: ["B", "C", "G"],
     answer: (cell) => q("CUTSQUARE", { finished: cell("B"), seam: cell("C"), units: '"cm"' }),
     verdict: (cell) =>
-      `IF(ABS(${cell("G")}-${cell("I")})<0.06,"OK","${WRONG}"&TEXT(ROUND(ABS(${cell("G")}-${cell("I")})+0.000001,2),"0.0#")&" cm off")`,
+      `IF(ABS(${cell("G")}-${cell("I")})<=0.10001,"OK","${WRONG}"&TEXT(ROUND(ABS(${cell("G")}-${cell("I")})+0.000001,2),"0.0#")&" cm off")`,
   },
 ];

@@ -1,5 +1,6 @@
 /** Rules that a written pattern must obey: what the maker types, what follows from it, and what a verdict says. */
 import { across, callsIn, type Entry, type Format, heading, place } from "../book";
+import { isMetric, lengthOrUsual, sameName, unitWord } from "../shared";
 
 export const U = "Pattern!$B$6";
 export const q = callsIn(U);
@@ -11,6 +12,14 @@ export const STEP = "Pattern!$B$10";
 
 /** A verdict that starts so counts as a mistake. */
 export const WRONG = "cannot be right: ";
+
+/** A verdict that starts so is of a claim that is neither right nor wrong. */
+export const UNCHECKED = "cannot be checked: ";
+
+/** A verdict, or what to do where there is none. */
+export function verdictOr(verdict: string, where: string): string {
+  return `IFERROR(${verdict},"${UNCHECKED}${where}")`;
+}
 
 /** Columns of what is claimed, and where the answer and the verdict stand. */
 const CLAIMS = ["B", "C", "D", "E", "F", "G", "H"] as const;
@@ -38,6 +47,8 @@ export interface Rule {
   examples: readonly (readonly Content[])[];
   /** Columns that must be filled before there is an answer. */
   needs: readonly string[];
+  /** The column of a word that the rule itself understands, and no function: other words are refused. */
+  word?: string;
   /** Formulas without the equals sign, for the cells of a row. */
   answer(cell: (column: string) => string): string;
   verdict(cell: (column: string) => string): string;
@@ -73,6 +84,10 @@ function entriesOf(rule: Rule, top: number): Entry[] {
 function claim(rule: Rule, row: number, example: readonly Content[]): Entry[] {
   const cell = (column: string) => `$${column}$${row}`;
   const isFree = `OR(${rule.needs.map((column) => `${cell(column)}=""`).join(",")})`;
+  const words = wordsOf(rule);
+  const verdict = verdictOr(rule.verdict(cell), "see what the column before this one says");
+  const known = rule.word && `OR(${words.map((word) => sameName(cell(rule.word!), `"${word}"`)).join(",")})`;
+  const refused = `"${UNCHECKED}“"&${rule.word && cell(rule.word)}&"” is not ${words.join(" or ")}"`;
   return [
     { cell: `A${row}`, style: "inputText", content: example[0] },
     ...CLAIMS.flatMap((column, index): Entry[] => {
@@ -85,14 +100,20 @@ function claim(rule: Rule, row: number, example: readonly Content[]): Entry[] {
       cell: `${ANSWER}${row}`,
       style: "answer",
       format: rule.answerFormat,
-      content: `=IF(${isFree},"",${rule.answer(cell)})`,
+      content: `=IF(${known ? `NOT(AND(NOT(${isFree}),${known}))` : isFree},"",${rule.answer(cell)})`,
     },
     {
       cell: `${VERDICT}${row}`,
       style: "answerText",
-      content: `=IF(${isFree},"",${rule.verdict(cell)})`,
+      content: `=IF(${isFree},"",${known ? `IF(${known},${verdict},${refused})` : verdict})`,
     },
   ];
+}
+
+/** The words of the drop-down list of the rule's own word. */
+function wordsOf({ word, formats }: Rule): readonly string[] {
+  const format = word && formats[CLAIMS.findIndex((column) => column === word)];
+  return typeof format === "object" ? format : [];
 }
 
 export function lengthOf(cell: string): string {
@@ -100,21 +121,30 @@ export function lengthOf(cell: string): string {
 }
 
 export function lengthText(length: string): string {
-  return `${q("LENGTHTEXT", { length })}&" "&${U}`;
+  return `${q("LENGTHTEXT", { length })}&" "&${unitWord(U)}`;
 }
 
-/** How far two sizes may differ and still be the same on a ruler. */
-const SAME = 0.06;
+/** How far two sizes may differ and still be the same on a ruler, 1/16 in or 0.1 cm; a hair more, for sums of decimals. */
+export const SAME = `IF(${isMetric(U)},0.10001,0.06251)`;
+
+/** The same, in words. */
+export const SAME_TEXT = `IF(${isMetric(U)},"0.1 cm","1/16 in")`;
+
+/** The width typed beside a claim, or that of the sheet Pattern. */
+export function widthOr(cell: string): string {
+  return `IF(${cell}="",${lengthOrUsual(WIDTH, "fabricWidth", U)},${cell})`;
+}
 
 /** A size must be what follows from the others. */
 export function sameSize(claimed: string, right: string, name = ""): string {
   const difference = `${lengthOf(claimed)}-${right}`;
   const said = `"${WRONG}${name}"&${lengthText(`ABS(${difference})`)}`;
-  return `IF(ABS(${difference})<${SAME},"OK",${said}&IF(${difference}<0," too small"," too large"))`;
+  return `IF(ABS(${difference})<=${SAME},"OK",${said}&IF(${difference}<0," too small"," too large"))`;
 }
 
 /** A count must be at least what follows from the others. */
-export function enough(claimed: string, needed: string, things: string): string {
+export function enough(claim: string, needed: string, things: string): string {
+  const claimed = `1*${claim}`;
   return (
     `IF(${claimed}<${needed},"${WRONG}${things} short by "&(${needed}-${claimed}),` +
     `IF(${claimed}=${needed},"OK","OK, "&(${claimed}-${needed})&" more than needed"))`
@@ -122,7 +152,8 @@ export function enough(claimed: string, needed: string, things: string): string 
 }
 
 /** A count that cannot be exceeded. */
-export function atMost(claimed: string, possible: string, things: string): string {
+export function atMost(claim: string, possible: string, things: string): string {
+  const claimed = `1*${claim}`;
   return (
     `IF(${claimed}>${possible},"${WRONG}${things} too many by "&(${claimed}-${possible}),` +
     `IF(${claimed}=${possible},"OK","OK, "&(${possible}-${claimed})&" to spare"))`
