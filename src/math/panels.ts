@@ -1,11 +1,21 @@
 /** Panels of one size, such as fat quarters, and bolts of several lengths. */
 import { counted } from "./counted";
-import { type BoltPlan, type PanelPlan, planBolts, planPanels } from "./cutplan";
-import { coarsestMark, type ListedPatch, lying } from "./plans";
+import {
+  type Counting,
+  countingMark,
+  exactSize,
+  FINEST_TO_PLAN,
+  marksFor,
+  marksIn,
+  roundedText,
+  RULER_MARK,
+} from "./counting";
+import { type BoltPlan, type PanelPlan, planBolts, planPanels, type UsedBolt } from "./cutplan";
+import { type ListedPatch, lying, sizesOf } from "./plans";
 import { Problem } from "./problem";
-import { covers, fits } from "./rounding";
+import { atMost, difference } from "./rounding";
 import { showing } from "./show";
-import { type Inches, inches, type System } from "./units";
+import { type Inches, inches, type System, toInches } from "./units";
 import { step } from "./working";
 
 export interface PanelOptions {
@@ -15,17 +25,16 @@ export interface PanelOptions {
 }
 
 /** Panels cut alike, with their strips and patches. */
-export interface PlannedPanels {
+export interface PlannedPanels extends Counting {
   list: readonly ListedPatch[];
   width: Inches;
   height: Inches;
-  /** Lengths in it count this, inches. */
-  mark: number;
   cuts: PanelPlan;
 }
 
 /**
- * The fewest equal panels that a list can be cut from, and how. Each panel is cut in strips, across it or along it.
+ * The fewest equal panels that a list can be cut from, and how. Each panel is cut in strips, across it or along it. Sizes are
+ * counted as `plan` counts them.
  *
  * @param list patches; none may ask to be joined or cut along the length, which panels have no room for
  * @param width width of a panel, inches
@@ -38,19 +47,24 @@ export function planInPanels(
   height: Inches,
   { trimming = true, system = "in" }: PanelOptions = {},
 ): PlannedPanels {
-  const mark = coarsestMark(list, system);
+  const sizes = sizesOf(list);
+  const counting = countingMark(sizes, RULER_MARK[system], { finest: FINEST_TO_PLAN });
+  const marks = (size: Inches) => marksFor(counting, size);
   const cuts = planPanels(
     list.map((patch, index) => {
       if (patch.grain === "join" || patch.grain === "along") {
         throw new Problem("bad input", `row ${index + 1}: “${patch.grain}” is for lengths of fabric, not for panels`);
       }
-      return { ...patch, width: covers(mark, patch.width), height: covers(mark, patch.height), ...lying(patch.grain) };
+      return { ...patch, width: marks(patch.width), height: marks(patch.height), ...lying(patch.grain) };
     }),
-    { width: fits(mark, width), height: fits(mark, height) },
-    { trimming, show: (length) => showing(system).length(length * mark) },
+    { width: marksIn(counting, width), height: marksIn(counting, height) },
+    { trimming, show: (count) => showing(system).length(exactSize(counting, [width, height, ...sizes], count)) },
   );
-  step(() => `${counted(cuts.panelCount, "panel")}; no plan takes fewer than ${cuts.panelBound}`);
-  return { list, width, height, mark, cuts };
+  step((show) => {
+    const least = `no plan takes fewer than ${cuts.panelBound}${roundedText(counting)(show)}`;
+    return `${counted(cuts.panelCount, "panel")}; ${least}`;
+  });
+  return { ...counting, list, width, height, cuts };
 }
 
 /** A length to cut from a bolt, or a bolt at hand; lengths in inches. */
@@ -61,25 +75,27 @@ export interface CountedLength {
 }
 
 /** Which lengths come from which bolts. */
-export interface PlannedBolts {
+export interface PlannedBolts extends Counting {
   plan: BoltPlan;
-  /** Lengths in the plan count this, inches. */
-  mark: number;
   cuts: readonly CountedLength[];
+  bolts: readonly CountedLength[];
   /** What is cut beyond each length, inches. */
   generosity: Inches;
+  /** What is left over on the bolts taken, inches. */
+  left: Inches;
 }
 
-/** Lengths on bolts are counted in sixteenths of an inch, or in millimeters. */
-const BOLT_MARK: Readonly<Record<System, number>> = { in: 1 / 16, cm: 1 / 25.4 };
+/** Longer bolts, and finer marks on long ones, would only make the planner slow. */
+const LONGEST_BOLT: Readonly<Record<System, Inches>> = { in: toInches(1000, "yd"), cm: toInches(1000, "m") };
+const MOST_MARKS = 1_000_000;
 
 /**
- * Which lengths to cut from which bolts: fewest bolts, then least left over.
+ * Which lengths to cut from which bolts: fewest bolts, then least left over. Lengths are counted as `plan` counts sizes.
  *
  * @param cuts lengths to cut, inches
  * @param bolts bolts at hand, inches
  * @param generosity what the shop cuts beyond each length, inches
- * @throws Problem "no answer" where the bolts do not hold the cuts
+ * @throws Problem "no answer" where the bolts do not hold the cuts; "bad input" for a bolt longer than any
  */
 export function boltPlan(
   cuts: readonly CountedLength[],
@@ -87,11 +103,28 @@ export function boltPlan(
   generosity = inches(0),
   system: System = "in",
 ): PlannedBolts {
-  const mark = BOLT_MARK[system];
-  const plan = planBolts(
-    cuts.map((cut) => ({ ...cut, length: covers(mark, cut.length + generosity) })),
-    bolts.map((bolt) => ({ ...bolt, length: fits(mark, bolt.length) })),
+  const most = LONGEST_BOLT[system];
+  const longest = Math.max(...bolts.map(({ length }) => length));
+  if (!atMost(longest, most)) {
+    throw new Problem("bad input", (show) => `a bolt of ${show.fabric(longest)} is more than ${show.fabric(most)}`);
+  }
+  const counting = countingMark(
+    cuts.map(({ length }) => inches(length + generosity)),
+    RULER_MARK[system],
+    { besides: bolts.map(({ length }) => length), finest: inches(longest / MOST_MARKS) },
   );
-  step((show) => `${counted(plan.boltCount, "bolt")}, ${show.fabric(plan.left * mark)} left over`);
-  return { plan, mark, cuts, generosity };
+  const plan = planBolts(
+    cuts.map((cut) => ({ ...cut, length: marksFor(counting, cut.length + generosity) })),
+    bolts.map((bolt) => ({ ...bolt, length: marksIn(counting, bolt.length) })),
+  );
+  const planned = { ...counting, plan, cuts, bolts, generosity };
+  const left = inches(plan.bolts.reduce((sum, bolt) => sum + leftOnBolt(planned, bolt), 0));
+  step((show) => `${counted(plan.boltCount, "bolt")}, ${show.fabric(left)} left over`);
+  return { ...planned, left };
+}
+
+/** What is left of a bolt after its cuts, inches. */
+export function leftOnBolt(planned: Omit<PlannedBolts, "left">, { bolt, cuts }: UsedBolt): Inches {
+  const taken = cuts.reduce((sum, cut) => sum + cut.count * (planned.cuts[cut.row].length + planned.generosity), 0);
+  return difference(planned.bolts[bolt].length, inches(taken));
 }
