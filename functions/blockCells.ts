@@ -3,11 +3,12 @@ import { FabricNames } from "../src/math/blocks/fabricNames";
 import type { CutPatches } from "../src/math/blocks/pieces";
 import { Problem } from "../src/math/problem";
 import { type Cell, type Door, isEmpty, type Value } from "./cells";
+import { widthOf } from "./shown";
 
 /** The texts of a range's cells. A 0 counts as an empty cell, as which some hosts hand it over. */
 export function cellTexts(range: Cell): string[][] {
   const rows = (Array.isArray(range) && range.length > 0 ? range : [[range]]) as Cell[][];
-  const columns = Math.max(1, ...rows.map((row) => row.length));
+  const columns = Math.max(1, widthOf(rows));
   return rows.map((row, r) => Array.from({ length: columns }, (_, c) => cellText(row[c], r, c)));
 }
 

@@ -5,6 +5,7 @@ import { JOINS } from "../src/math/joins";
 import { showing } from "../src/math/show";
 import { inches, type Inches } from "../src/math/units";
 import { answer, type Cell, type Door, isEmpty, type Value } from "./cells";
+import { respelled } from "./typed";
 
 /**
  * Finished size of a quilt with a border all round.
@@ -245,9 +246,8 @@ function readInside(door: Door, width: Cell, length: Cell, border: Cell, name = 
 }
 
 function readCorner(door: Door, corner: Cell, insurance: Cell, seam: Cell): borders.CornerOptions {
-  const spelled = typeof corner === "string" ? corner.replace(/^\s*mitred\s*$/i, "mitered") : corner;
   return {
-    corner: door.choice("corner", spelled, borders.CORNERS, "butted"),
+    corner: door.choice("corner", respelled(corner), borders.CORNERS, "butted"),
     ...(isEmpty(insurance) ? {} : { insurance: door.lengthOrZero("insurance", insurance) }),
     seam: door.seam(seam),
   };

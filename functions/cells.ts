@@ -3,7 +3,7 @@
  * out. Here, and nowhere else, these become lengths, counts and choices, and problems become cell errors.
  */
 import { CONVENTIONS, type Conventions } from "../src/math/conventions";
-import { dateSentence, parseLength } from "../src/math/length";
+import { afterMinus, dateSentence, parseLength } from "../src/math/length";
 import { Problem, requireCount } from "../src/math/problem";
 import { nearestCount, same } from "../src/math/rounding";
 import { decimalText, percentText, type Show } from "../src/math/show";
@@ -116,16 +116,12 @@ export class Door {
 
   /** A length that may be below 0, such as a shortfall that another cell worked out. */
   signedLength(name: string, cell: Cell): Inches {
-    if (typeof cell === "number" && cell < 0) return inches(-1 * this.longLength(name, -cell));
-    return this.longLength(name, cell);
+    return signed(cell, (size) => this.longLength(name, size));
   }
 
   /** A place on a drawing, measured from any point: may be below 0. */
   place(name: string, cell: Cell): Inches {
-    const below = typeof cell === "string" && /^\s*[-−–]/.test(cell) ? cell.replace(/[-−–]/, "") : undefined;
-    if (below !== undefined) return inches(-1 * this.anyLength(name, below));
-    if (typeof cell === "number" && cell < 0) return inches(-1 * this.anyLength(name, -cell));
-    return this.anyLength(name, cell);
+    return signed(cell, (size) => this.anyLength(name, size));
   }
 
   /** An amount of fabric: a bare number is yards (metres). May be 0. */
@@ -272,6 +268,13 @@ export class Door {
     if (value > most) throw new Problem("bad input", `${name}: ${dateSentence(value)}`);
     return toInches(value, bareUnit);
   }
+}
+
+/** Reads the size of a length, and gives it the sign before it. */
+function signed(cell: Cell, read: (size: Cell) => Inches): Inches {
+  if (typeof cell === "number" && cell < 0) return inches(-1 * read(-cell));
+  const size = typeof cell === "string" ? afterMinus(cell) : undefined;
+  return size === undefined ? read(cell) : inches(-1 * read(size));
 }
 
 /** Whether a cell holds nothing, or an argument was left out. */

@@ -43,6 +43,7 @@ export function checkTotals(list: any[][], units?: any): any[][] {
 
 /**
  * Whether the patches of a list come out of an amount of fabric, in a sentence.
+ *
  * Grains, joins, sizes and the longest list are as in PLAN.
  * @customfunction CHECKFABRIC
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".

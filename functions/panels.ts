@@ -7,8 +7,9 @@ import { readCountedLengths, readList } from "./cutLists";
 import { answer, type Value } from "./cells";
 
 /**
- * Fewest panels of one size, such as fat quarters, that a list of patches can be cut from, in strips either way round. Sizes
- * and the longest list are as in PLAN.
+ * Fewest panels of one size, such as fat quarters, that a list of patches can be cut from, in strips either way round.
+ *
+ * Sizes and the longest list are as in PLAN.
  * @customfunction PANELSNEEDED
  * @param list Rows of label, width, height, count and, if need be, grain: "any" or "upright".
  * @param panelWidth Usable width of a panel, such as 21 for a fat quarter.
@@ -27,8 +28,9 @@ export function panelsNeeded(list: any[][], panelWidth: any, panelHeight: any, t
 }
 
 /**
- * Which lengths to cut from which bolts: fewest bolts, then least left over. Lengths that share no mark count up to 1/16 in
- * (1 mm) longer. No bolt is longer than 1000 yards (meters).
+ * Which lengths to cut from which bolts: fewest bolts, then least left over.
+ *
+ * Lengths that share no mark count up to 1/16 in or 0.1 cm longer. No bolt is longer than 1000 yards (meters).
  * @customfunction BOLTPLAN
  * @param list Rows of label, length, count: lengths to cut, in yards (meters).
  * @param bolts Bolts at hand: one column of lengths, or rows of label, length and count; in yards (meters).

@@ -53,7 +53,7 @@ function readNamedBlocks(range: Cell, names: FabricNames): Map<string, Block> {
 function readNamedBlock(name: string, cells: readonly string[][], names: FabricNames): Block {
   const isFilled = (text: string | undefined) => text !== undefined && text !== "";
   const height = cells.findLastIndex((row) => row.some(isFilled)) + 1;
-  const width = Math.max(0, ...cells.map((row) => row.findLastIndex(isFilled) + 1));
+  const width = cells.reduce((most, row) => Math.max(most, row.findLastIndex(isFilled) + 1), 0);
   try {
     return readBlock(
       cells.slice(0, height).map((row) => row.slice(0, width)),

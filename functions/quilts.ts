@@ -10,8 +10,9 @@ import { readQuilt, readWantedSizes } from "./quiltCells";
 
 /**
  * What to cut for a quilt drawn in cells: blocks, sashing and cornerstones, butted borders; equal patches together.
- * The first five columns are a list that PLAN reads; borders are to be joined from strips. PLAN joins with the usual seam;
- * where the seam is another, QUILTFABRICS tells what to buy.
+ * The first five columns are a list that PLAN reads; borders are to be joined from strips.
+ *
+ * PLAN joins strips with the usual seam; where the seam is another, QUILTFABRICS tells what to buy.
  * @customfunction QUILTPIECES
  * @param layout Cells with a block's name each; "star 90" is a block turned clockwise by 90 (180, 270) degrees.
  * @param blocks Named blocks: a name in the first column, the block's cells beside and below it.

@@ -12,8 +12,13 @@ export function tidy(value: Value): Value {
   return Math.abs(value) < DUST ? 0 : Number(value.toPrecision(13));
 }
 
+/** Cells in the longest row. A range may have more rows than a call can have arguments. */
+export function widthOf(rows: readonly (readonly unknown[])[]): number {
+  return rows.reduce((most, row) => Math.max(most, row.length), 0);
+}
+
 /** Every row as long as the longest, padded with empty text: a hole would reach the cell as a null. */
 export function rectangle(rows: Value[][]): Value[][] {
-  const width = Math.max(...rows.map((row) => row.length));
+  const width = widthOf(rows);
   return rows.map((row) => Array.from({ length: width }, (_, column) => tidy(row[column] ?? "")));
 }

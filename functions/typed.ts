@@ -35,6 +35,11 @@ export function quote(cell: Cell): string {
   return `“${text.length > 30 ? `${text.slice(0, 30)}…` : text}”`;
 }
 
+/** A word to choose as it is spelled in the United States. */
+export function respelled(cell: Cell): Cell {
+  return typeof cell === "string" ? cell.replace(/^\s*mitred\s*$/i, "mitered") : cell;
+}
+
 /** Words to choose from. */
 export function list(choices: readonly string[]): string {
   return choices.map((choice) => `"${choice}"`).join(", ");

@@ -50,11 +50,8 @@ export function catalogue(): Family[] {
 
 function describeParameters(id: string, parameters: FunctionMetadata["parameters"], rows: Case[]): ParameterEntry[] {
   const calls = rows.map(({ cells }) => parameters.map((_, index) => cells[index] ?? null));
-  const units = parameters.findIndex(({ name }) => name === "units");
-  const usual = {
-    in: usuals(id, parameters, calls.find((cells) => cells[units] !== "cm") ?? [], "in"),
-    cm: usuals(id, parameters, calls[0] ?? [], "cm"),
-  };
+  const taken = parameters.map((parameter, index) => takes(id, parameter, index, calls));
+  const usual = { in: usuals(id, parameters, taken, calls, "in"), cm: usuals(id, parameters, taken, calls, "cm") };
   // What follows from another argument, such as a depth from the unit's length, stands in no description as a number.
   const stated = ({ name, description }: { name: string; description: string }, units: "in" | "cm") => {
     const value = usual[units].get(plainName(name));
@@ -65,7 +62,7 @@ function describeParameters(id: string, parameters: FunctionMetadata["parameters
     name: parameter.name,
     description: parameter.description,
     ...(parameter.optional ? { optional: true } : {}),
-    takes: takes(id, parameter, index, calls),
+    takes: taken[index],
     usual: { in: stated(parameter, "in"), cm: stated(parameter, "cm") },
   }));
 }

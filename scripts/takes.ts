@@ -49,22 +49,45 @@ function refusal(id: string, cells: readonly unknown[]): string {
   }
 }
 
-/** What each optional argument is taken for where it is left out, by its name in lower case without spaces. */
+/**
+ * What each optional argument is taken for where it is left out, by its name in lower case without spaces. What is taken
+ * depends on a choice now and then, such as the drop on the bed; that is no usual value, and is left out.
+ *
+ * @param taken what each argument takes
+ * @param rows arguments with which the function answers, in one unit or the other
+ */
 export function usuals(
   id: string,
   parameters: readonly Parameter[],
-  row: readonly unknown[],
+  taken: readonly Takes[],
+  rows: readonly (readonly unknown[])[],
   units: "in" | "cm",
 ): Map<string, string> {
-  const cells = parameters.map(({ name, optional }, index) =>
-    name === "units" ? units : optional ? null : row[index],
+  const at = parameters.findIndex(({ name }) => name === "units");
+  const inUnits = (row: readonly unknown[]) => (row[at] === "cm" ? "cm" : "in") === units;
+  const ordered = [...rows.filter(inUnits), ...rows.filter((row) => !inUnits(row))];
+  const required = (row: readonly unknown[]) =>
+    parameters.map(({ name, optional }, index) => (name === "units" ? units : optional ? null : row[index]));
+  const plain = ordered.map(required).find((cells) => assumed(id, cells) !== undefined);
+  if (plain === undefined) return new Map();
+  const chosen = taken.flatMap((takes, index) =>
+    takes.kind === "choice" ? takes.choices.map((choice) => plain.with(index, choice)) : [],
   );
+  const found = new Map<string, Set<string>>();
+  for (const cells of [plain, ...chosen]) {
+    for (const [name, value] of assumed(id, cells) ?? []) found.set(name, (found.get(name) ?? new Set()).add(value));
+  }
+  return new Map([...found].flatMap(([name, values]) => (values.size === 1 ? [[name, [...values][0]]] : [])));
+}
+
+/** What a call takes for granted, by the name of the argument; undefined where it has no answer. */
+function assumed(id: string, cells: readonly unknown[]): [string, string][] | undefined {
   try {
     const { assumptions } = withWorking(() => worksheetFunctions.get(id)!(...cells) as unknown);
     const lines = assumptions.map((line) => /^(.*?): (.*), as usual where none is given$/.exec(line));
-    return new Map(lines.flatMap((line) => (line ? [[plainName(line[1]), line[2]]] : [])));
+    return lines.flatMap((line): [string, string][] => (line ? [[plainName(line[1]), line[2]]] : []));
   } catch {
-    return new Map();
+    return undefined;
   }
 }
 

@@ -15,6 +15,11 @@ const NUMBER = String.raw`(\d+(?: | ?- ?)\d+\/\d+|\d+\/\d+|\d+(?:\.\d*)?|\.\d+)`
 const MEASURE = new RegExp(String.raw`^${NUMBER}\s*([a-z]+|["'])?\s*`);
 const LONGEST_TEXT = 60;
 
+/** What follows the minus of a length below 0; undefined where no minus stands before it. */
+export function afterMinus(text: string): string | undefined {
+  return /^\s*[-−–](.*)/s.exec(text)?.[1];
+}
+
 /**
  * Reads a length written any usual way: `2 1/2`, `2-1/2`, `2½`, `1 7/8"`, `12 1/2 in`, `1¹⁄3`, `3' 6"`, `1 1/4 yd`, `63.5 mm`.
  *

@@ -17,9 +17,9 @@ import {
 import { type CutList, type CutPlan, planCuts, type Strip } from "./cutplan";
 import { fabric, requireFabricWidth } from "./fabric";
 import { Problem, requireNotNegative } from "./problem";
-import { atMost, difference, isMultiple, nearestCount } from "./rounding";
+import { atMost, difference } from "./rounding";
 import { type Line, showing } from "./show";
-import { type Inches, inches, type System, toInches } from "./units";
+import { type Inches, inches, type System } from "./units";
 import { step } from "./working";
 
 /**
@@ -92,16 +92,13 @@ export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): P
   const { mark } = counting;
   const marks = (length: number) => marksFor(counting, length);
   const width = marksIn(counting, fabricWidth);
-  const buyingStep = USUAL_STEP[system];
   const cuts = planCuts(
     laid.map((patch) => ({ ...patch, width: marks(patch.width), height: marks(patch.height), ...lying(patch.grain) })),
     {
       width,
       trimming,
-      extraLength: marks(squaring),
       joinLoss: marks(2 * seam),
       show: (count) => showing(system).length(count === width ? fabricWidth : exactSize(counting, sizes, count)),
-      ...(isMultiple(mark, buyingStep) ? { buyingStep: nearestCount(mark, buyingStep) } : {}),
     },
   );
   const lengthOf = (strips: number) => inches(strips * mark + squaring);
@@ -130,9 +127,6 @@ export function planSpare(plan: Plan, amount: Inches): Inches {
   step((show) => `${show.length(amount)} − ${show.length(plan.length)} = ${show.length(spare)}`);
   return spare;
 }
-
-/** Planning stops where the amount to buy is settled in the usual step of the shop. */
-const USUAL_STEP: Readonly<Record<System, Inches>> = { in: toInches(1 / 8, "yd"), cm: toInches(0.1, "m") };
 
 export function lying(grain: Grain): Pick<CutList[number], "mayTurn" | "whenLong"> {
   if (grain === "join" || grain === "along") return { mayTurn: false, whenLong: grain };

@@ -32,8 +32,23 @@ export function cutHalfRectangle(
   mark = EXACT,
 ): { width: Inches; height: Inches } {
   requireSizes({ width, height }, seam, mark);
-  const grown = growth((width * height) / (width + height + Math.hypot(width, height)), seam, mark);
+  const grown = growth(rightInradius(width, height), seam, mark);
   return { width: grown(width), height: grown(height) };
+}
+
+/** Short sides with which half of a rectangle finishes, from the size it is cut: the circle is smaller by a seam. */
+export function halfRectangleSewn(
+  cut: { width: Inches; height: Inches },
+  seam: Inches,
+): { width: Inches; height: Inches } {
+  const inradius = rightInradius(cut.width, cut.height);
+  const sewn = (side: Inches): Inches => ((side * (inradius - seam)) / inradius) as Inches;
+  return { width: sewn(cut.width), height: sewn(cut.height) };
+}
+
+/** Radius of the circle inscribed in a right triangle, from its short sides. */
+function rightInradius(width: Inches, height: Inches): number {
+  return (width * height) / (width + height + Math.hypot(width, height));
 }
 
 /**

@@ -1,7 +1,9 @@
 /** The QUILT calls of a formula, each with what it was given and what came out, from the inside out. */
-import { type Part, partsOf } from "../workbooks/syntax";
+import { callOnly, isReference, type Part, partsOf, significant } from "../workbooks/syntax";
 import { type Given, isAnswered, type Outcome, workOut } from "./answer";
-import { Evaluation, quiltName, textOf, type Value } from "./evaluate";
+import { ComesToError, errorIn, orError, type Value } from "./arithmetic";
+import { isAsShown } from "./asShown";
+import { Evaluation, quiltName, textOf } from "./evaluate";
 import { type CellValue, SheetProblem } from "./sheet";
 
 export interface Call {
@@ -17,37 +19,51 @@ export interface Call {
   whole: boolean;
 }
 
-/** A formula's calls, or a sentence where the formula cannot be read. */
+/**
+ * A formula's calls, or a sentence where the formula cannot be read.
+ *
+ * @param shown what the formula shows in its cell, or in all that it fills, where it stands in one: what comes to anything else is not told
+ */
 export async function readCalls(
   formula: string,
   cellsOf: (reference: string) => Promise<CellValue[][]>,
+  shown?: Value,
 ): Promise<Call[] | string> {
   const parts = partsOf(formula);
   if (!parts) return "This formula cannot be read.";
-  const calls: Call[] = [];
-  const answers = new Map<readonly Part[][], Value>();
+  const names = ownNames(parts);
+  const calls = new Map<readonly Part[][], Call>();
   const evaluation = new Evaluation({
-    cells: cellsOf,
-    call: async (id, given) => {
-      if (!answers.has(given)) await follow(id, given, `QUILT.${id}`);
-      const answer = answers.get(given);
-      if (answer === undefined) throw new SheetProblem(`The call of ${id} in it has no answer`);
-      return answer;
+    cells: (reference) => {
+      if (names.has(reference.toLowerCase())) throw new SheetProblem(`“${reference}” stands for a part of the formula`);
+      return cellsOf(reference);
     },
+    call: async (id, given) => answerOf(await follow(id, given)),
   });
 
-  async function follow(id: string, given: readonly Part[][], name: string): Promise<void> {
-    const argumentTexts = given.map(textOf);
-    const call = { id, text: `${name}(${argumentTexts.join(", ")})`, argumentTexts, whole: false };
+  async function follow(id: string, given: readonly Part[][]): Promise<Call> {
+    const before = calls.get(given);
+    if (before) return before;
+    const call = { id, text: callText(id, given), argumentTexts: given.map(textOf), whole: false };
+    const told = { ...call, ...(await workedOut(id, given)) };
+    calls.set(given, told);
+    return told;
+  }
+
+  async function workedOut(id: string, given: readonly Part[][]): Promise<Pick<Call, "cells" | "outcome">> {
     try {
       const cells: Given[] = [];
-      for (const argument of given) cells.push(await evaluation.evaluate(argument));
-      const outcome = readError(cells) ?? workOut(id, cells);
-      calls.push({ ...call, cells, outcome });
-      if (isAnswered(outcome)) answers.set(given, outcome.value);
+      let failed: Outcome | undefined;
+      for (const argument of given) {
+        const value = await orError(evaluation.evaluate(argument));
+        const code = value instanceof ComesToError ? value.code : errorIn(value);
+        if (code !== undefined) failed ??= handedOver(code, argument);
+        cells.push(value instanceof ComesToError ? code : value);
+      }
+      return { cells, outcome: failed ?? workOut(id, cells) };
     } catch (thrown) {
       if (!(thrown instanceof SheetProblem)) throw thrown;
-      calls.push({ ...call, outcome: { code: "", sentence: `The steps cannot be told: ${thrown.message}.` } });
+      return { outcome: untold(thrown.message) };
     }
   }
 
@@ -58,21 +74,67 @@ export async function readCalls(
       if (part.kind !== "call") continue;
       const id = quiltName(part.name);
       if (id === undefined) for (const given of part.given) await search(given);
-      else if (!answers.has(part.given)) await follow(id, part.given, `QUILT.${id}`);
+      else await follow(id, part.given);
     }
   }
 
   await search(parts);
-  const [only] = parts.filter((part) => part.kind !== "leaf" || part.text.trim() !== "");
-  const last = calls.at(-1);
-  const single = parts.filter((part) => part.kind !== "leaf" || !/^[=\s]*$/.test(part.text)).length === 1;
-  if (last && single && only.kind === "call" && quiltName(only.name) === last.id) last.whole = true;
-  return calls;
+  const told = [...calls.values()];
+  const only = callOnly(parts);
+  const last = told.at(-1);
+  if (last && only && quiltName(only.name) !== undefined) last.whole = true;
+  if (shown === undefined || (await comesTo(shown))) return told;
+  const outcome = untold("they come to something else than the sheet shows");
+  return told.map((call) => ({ ...call, outcome }));
+
+  /** Whether the formula comes to what the cell shows, as far as it can be followed. */
+  async function comesTo(value: Value): Promise<boolean> {
+    try {
+      return isAsShown(await orError(evaluation.evaluate(parts!)), value);
+    } catch (thrown) {
+      if (thrown instanceof SheetProblem) return true;
+      throw thrown;
+    }
+  }
 }
 
-/** An error that a cell hands over stays that error. */
-function readError(cells: readonly Given[]): Outcome | undefined {
-  const code = cells.flat(2).find((cell) => typeof cell === "string" && /^#[A-Z][A-Z0-9/]*[!?]?$/.test(cell));
-  if (typeof code !== "string") return undefined;
-  return { code, sentence: `A cell that this formula reads shows ${code}. Mend that cell first.` };
+/** A call as it is told, whatever stands before its name in the formula. */
+export function callText(id: string, given: readonly Part[][]): string {
+  return `QUILT.${id}(${given.map(textOf).join(", ")})`;
+}
+
+function untold(why: string): Outcome {
+  return { code: "", sentence: `The steps cannot be told: ${why}.` };
+}
+
+/** An error that is handed over stays that error. */
+function handedOver(code: string, argument: readonly Part[]): Outcome {
+  const parts = significant(argument);
+  if (parts.length === 1 && isReference(parts[0]))
+    return { code, sentence: `A cell that this formula reads shows ${code}. Mend that cell first.` };
+  return { code, sentence: `“${textOf(argument)}” in it comes to ${code}` };
+}
+
+function answerOf({ id, outcome }: Call): Value {
+  if (isAnswered(outcome)) return outcome.value;
+  if (outcome.code === "") throw new SheetProblem(`The call of ${id} in it has no answer`);
+  throw new ComesToError(outcome.code);
+}
+
+/** The names, in lower case, that LET and LAMBDA give to parts of a formula. */
+function ownNames(list: readonly Part[]): Set<string> {
+  const names = new Set<string>();
+  const look = (parts: readonly Part[]) => {
+    for (const part of parts) {
+      if (part.kind === "group") look(part.parts);
+      if (part.kind !== "call") continue;
+      part.given.forEach(look);
+      const isLet = /^(?:_xlfn\.)?LET$/i.test(part.name);
+      if (!isLet && !/^(?:_xlfn\.)?LAMBDA$/i.test(part.name)) continue;
+      for (const given of part.given.slice(0, -1).filter((_, place) => !isLet || place % 2 === 0))
+        names.add(textOf(given).toLowerCase());
+    }
+  };
+  look(list);
+  return names;
 }

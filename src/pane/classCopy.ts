@@ -3,9 +3,11 @@ import { Problem } from "../math/problem";
 import { type Answer, type Asked, classCopy, reportText, type Value, type WorkOut } from "../workbooks/classCopy";
 import { partsOf } from "../workbooks/syntax";
 import { asSentence, isAnswered, workOut } from "./answer";
-import { Evaluation, type Value as Evaluated } from "./evaluate";
-import { areaOf, valuesIn } from "./pages";
-import { type CellValue, type Sheet, type SheetPage, SheetProblem } from "./sheet";
+import { ComesToError, errorIn, orError, type Value as Evaluated } from "./arithmetic";
+import { isAsShown } from "./asShown";
+import { Evaluation } from "./evaluate";
+import { valuesIn } from "./pages";
+import { type CellValue, isErrorCode, type Sheet, type SheetPage, SheetProblem } from "./sheet";
 
 /** Makes the copy, and tells what became of the formulas. */
 export async function copyForClass(sheet: Sheet): Promise<{ bytes: Uint8Array<ArrayBuffer>; report: string }> {
@@ -24,22 +26,26 @@ function workOutFrom(pages: readonly SheetPage[]): WorkOut {
   return (asked) => Promise.all(asked.map(async (one) => (one.isTwin ? undefined : answerTo(one, pages))));
 }
 
-/** From the functions themselves, or else what the cell shows. */
-async function answerTo({ formula, sheet, cell }: Asked, pages: readonly SheetPage[]): Promise<Answer | undefined> {
-  try {
-    const parts = partsOf(formula.replace(/^=/, ""));
-    if (parts) return answerOf(await evaluation(sheet, pages).evaluate(parts));
-  } catch (thrown) {
-    if (thrown instanceof CellRefused) return [[{ error: thrown.code }]];
-    if (!(thrown instanceof SheetProblem)) throw thrown;
-  }
-  return shownIn(cell, sheet, pages);
+/** From the functions themselves, where that is what the cell shows; or else what it shows. */
+async function answerTo(asked: Asked, pages: readonly SheetPage[]): Promise<Answer | undefined> {
+  const shown = shownIn(asked, pages);
+  const own = await workedOut(asked, pages);
+  if (own === undefined || (shown && !isAsShown(own, shown))) return shown && answerOf(shown, "");
+  return own instanceof ComesToError ? [[{ error: own.code }]] : answerOf(own, 0);
 }
 
-/** A function that refused, whose error the whole formula shows. */
-class CellRefused extends Error {
-  constructor(readonly code: string) {
-    super(code);
+/** What a formula comes to; undefined where it cannot be followed. */
+async function workedOut(
+  { formula, sheet }: Asked,
+  pages: readonly SheetPage[],
+): Promise<Evaluated | ComesToError | undefined> {
+  const parts = partsOf(formula);
+  if (!parts) return undefined;
+  try {
+    return await orError(evaluation(sheet, pages).evaluate(parts));
+  } catch (thrown) {
+    if (thrown instanceof SheetProblem) return undefined;
+    throw thrown;
   }
 }
 
@@ -48,29 +54,32 @@ function evaluation(sheet: string, pages: readonly SheetPage[]): Evaluation {
     cells: (reference) => Promise.resolve(valuesIn(pages, reference, sheet)),
     call: async (id, given) => {
       const cells: Evaluated[] = [];
-      for (const argument of given) cells.push(await own.evaluate(argument));
+      for (const argument of given) {
+        const value = await own.evaluate(argument);
+        const code = errorIn(value);
+        if (code !== undefined) throw new ComesToError(code);
+        cells.push(value);
+      }
       const outcome = workOut(id, cells);
-      if (!isAnswered(outcome)) throw new CellRefused(outcome.code);
+      if (!isAnswered(outcome)) throw new ComesToError(outcome.code);
       return outcome.value;
     },
   });
   return own;
 }
 
-/** The value of a cell with a formula; one that fills a table could not be told from one that does not. */
-function shownIn(cell: string, sheet: string, pages: readonly SheetPage[]): Answer | undefined {
+/** What the cells of a formula show; undefined where it stands in no cell that can be read. */
+function shownIn({ sheet, area }: Asked, pages: readonly SheetPage[]): CellValue[][] | undefined {
   const page = pages.find(({ name }) => name === sheet);
-  const { top, left } = areaOf(cell, sheet);
-  const formula = page?.formulas.at(top - page.row)?.at(left - page.column);
-  if (!page || !formula || top < page.row || left < page.column) return undefined;
-  return answerOf(page.values[top - page.row][left - page.column]);
+  if (!page || !area) return undefined;
+  const [top, left] = [area.first.row - 1 - page.row, area.first.column - 1 - page.column];
+  if (!page.formulas[top]?.[left]) return undefined;
+  const values = page.values.slice(top, area.last.row - page.row);
+  return values.map((line) => line.slice(left, area.last.column - page.column));
 }
 
-function answerOf(value: Evaluated): Answer {
+/** @param empty what an empty cell counts as: in the answer of a formula a 0 */
+function answerOf(value: Evaluated, empty: Value): Answer {
+  const plain = (cell: CellValue) => (isErrorCode(cell) ? { error: cell } : (cell ?? empty));
   return Array.isArray(value) ? value.map((row) => row.map(plain)) : [[plain(value)]];
-}
-
-function plain(value: CellValue): Value {
-  if (typeof value === "string" && /^#[A-Z][A-Z0-9/]*[!?]?$/.test(value)) return { error: value };
-  return value ?? "";
 }

@@ -2,10 +2,11 @@
  * Works out what stands in the arguments of a call: numbers, text, cells, arithmetic and a few built-in functions. What is
  * beyond that is said, never guessed.
  */
-import { isOperator, type Part, significant } from "../workbooks/syntax";
+import { isOperator, isReference, type Leaf, type Part, significant } from "../workbooks/syntax";
+import { cannotFollow, ComesToError, number, one, operate, signed, sound, type Value } from "./arithmetic";
+import { BUILT_INS } from "./builtIns";
+import { areaOf, cellName } from "./pages";
 import { type CellValue, SheetProblem } from "./sheet";
-
-export type Value = CellValue | CellValue[][];
 
 /** What the parts of a formula may name. */
 export interface Surroundings {
@@ -31,13 +32,18 @@ export class Evaluation {
 
   constructor(private readonly surroundings: Surroundings) {}
 
-  /** The value of an argument; null where nothing is written. */
+  /**
+   * The value of an argument; null where nothing is written. Cells of a table may hold errors.
+   *
+   * @throws ComesToError where an error goes through all of it
+   * @throws SheetProblem where it cannot be followed
+   */
   async evaluate(parts: readonly Part[]): Promise<Value> {
     const inner = new Evaluation(this.surroundings);
     inner.parts = significant(parts);
     if (inner.parts.length === 0) return null;
     const value = await inner.level(0);
-    if (inner.at < inner.parts.length) throw new SheetProblem(`“${textOf(parts)}” cannot be followed here`);
+    if (inner.at < inner.parts.length) cannotFollow(`“${textOf(parts)}”`);
     return value;
   }
 
@@ -48,7 +54,7 @@ export class Evaluation {
       const operator = this.parts.at(this.at);
       if (!isOperator(operator, ...LEVELS[depth]) || operator?.kind !== "leaf") return value;
       this.at += 1;
-      value = operate(operator.text, one(value), one(await this.level(depth + 1)));
+      value = await operate(operator.text, one(value), async () => one(await this.level(depth + 1)));
     }
   }
 
@@ -56,13 +62,13 @@ export class Evaluation {
     const part = this.parts.at(this.at);
     if (isOperator(part, "-", "+", "@")) {
       this.at += 1;
-      const value = await this.signed();
-      return isOperator(part, "-") ? -1 * number(one(value)) : value;
+      const value = one(await this.signed());
+      return isOperator(part, "-") ? signed("-", value) : value;
     }
     let value = await this.single();
     while (isOperator(this.parts.at(this.at), "%")) {
       this.at += 1;
-      value = number(one(value)) / 100;
+      value = signed("%", one(value));
     }
     return value;
   }
@@ -74,106 +80,45 @@ export class Evaluation {
     if (part.kind === "call") return this.call(part.name, part.given);
     if (part.kind === "group") return part.open === "(" ? this.evaluate(part.parts) : arrayOf(part.parts);
     if (part.type === "number") return Number(part.text);
-    if (part.type === "bool") return part.text.toUpperCase() === "TRUE";
-    if (part.type === "string") return part.text.slice(1, -1).replaceAll('""', '"');
-    if (/^(?:range|structured)/.test(part.type)) {
+    if (part.type === "bool" || part.type === "string") return wordOf(part);
+    if (part.type === "error") throw new ComesToError(part.text.toUpperCase());
+    if (isReference(part)) {
       const spilled = isOperator(this.parts.at(this.at), "#");
       if (spilled) this.at += 1;
-      const values = await this.surroundings.cells(spilled ? `${part.text}#` : part.text);
-      return values.length === 1 && values[0].length === 1 ? values[0][0] : values;
+      const reference = spilled ? `${part.text}#` : `${part.text}${await this.otherCorner(part.text)}`;
+      const values = await this.surroundings.cells(reference);
+      return values.length === 1 && values[0].length === 1 ? sound(values[0][0]) : values;
     }
-    throw new SheetProblem(`“${part.text}” cannot be followed here`);
+    return cannotFollow(`“${part.text}”`);
+  }
+
+  /** The end of a range that INDEX names, such as that of A4:INDEX(A4:L17,B8,B7); empty where there is none. */
+  private async otherCorner(from: string): Promise<string> {
+    if (!isOperator(this.parts.at(this.at), ":")) return "";
+    const part = this.parts.at(this.at + 1);
+    const given = part?.kind === "call" && /^INDEX$/i.test(part.name) ? part.given : [];
+    const [table = [], row = [], column] = given as (Part[] | undefined)[];
+    const [range, ...others] = significant(table) as [Part?, ...Part[]];
+    if (range?.kind !== "leaf" || !isReference(range) || others.length > 0) return cannotFollow("A range of this kind");
+    this.at += 2;
+    const { page, top, left, bottom, right } = areaOf(range.text, "");
+    const place = async (given: Part[]) => Math.trunc(number(one(await this.evaluate(given)))) - 1;
+    const down = top + (await place(row));
+    const across = column === undefined ? left : left + (await place(column));
+    const isClear = column !== undefined || left === right;
+    if (!isClear || page !== areaOf(from, "").page || down < top || down > bottom || across < left || across > right)
+      return cannotFollow("INDEX of more or other cells");
+    return `:${cellName(down, across)}`;
   }
 
   private async call(name: string, given: readonly Part[][]): Promise<Value> {
     const id = quiltName(name);
     if (id !== undefined) return this.surroundings.call(id, given);
     const word = name.toUpperCase().replace(/^_XLFN\./, "");
-    if (word === "IF") {
-      const chosen = one(await this.evaluate(given.at(0) ?? [])) ? given.at(1) : given.at(2);
-      return chosen === undefined ? false : this.evaluate(chosen);
-    }
-    if (word === "SINGLE") return one(await this.evaluate(given.at(0) ?? []));
-    const run = BUILT_IN[word];
+    const run = BUILT_INS.get(word);
     if (!run) throw new SheetProblem(`${name} is worked out by the sheet only`);
-    const values: Value[] = [];
-    for (const argument of given) values.push(await this.evaluate(argument));
-    return run(values);
+    return run(given, (argument) => this.evaluate(argument));
   }
-}
-
-const BUILT_IN: Partial<Record<string, (values: Value[]) => Value>> = {
-  SUM: (values) => numbers(values).reduce((sum, value) => sum + value, 0),
-  MAX: (values) => Math.max(...numbers(values)),
-  MIN: (values) => Math.min(...numbers(values)),
-  ABS: ([value]) => Math.abs(number(one(value))),
-  SQRT: ([value]) => Math.sqrt(number(one(value))),
-  INT: ([value]) => Math.floor(number(one(value))),
-  ROUND: ([value, digits]) => rounded(Math.round, value, digits),
-  ROUNDUP: ([value, digits]) => rounded(Math.ceil, value, digits),
-  ROUNDDOWN: ([value, digits]) => rounded(Math.floor, value, digits),
-  INDEX: ([table, row, column]) => {
-    const rows = Array.isArray(table) ? table : [[table]];
-    const r = number(one(row));
-    const c = (column as Value | undefined) === undefined ? undefined : number(one(column));
-    const found = c === undefined && rows.length === 1 ? rows[0].at(r - 1) : rows.at(r - 1)?.at((c ?? 1) - 1);
-    if (r < 1 || (c ?? 1) < 1 || found === undefined)
-      throw new SheetProblem("INDEX asks for a cell outside of the table");
-    return found;
-  },
-};
-
-/** Away from zero or toward it, as spreadsheets do; dust of binary numbers is passed over. */
-function rounded(round: (value: number) => number, value: Value, digits: Value = 0): number {
-  const factor = 10 ** number(one(digits));
-  const scaled = Number((Math.abs(number(one(value))) * factor).toPrecision(15));
-  return (Math.sign(number(one(value))) * round(scaled)) / factor;
-}
-
-function operate(operator: string, left: CellValue, right: CellValue): CellValue {
-  switch (operator) {
-    case "+":
-      return number(left) + number(right);
-    case "-":
-      return number(left) - number(right);
-    case "*":
-      return number(left) * number(right);
-    case "/":
-      return number(left) / number(right);
-    case "^":
-      return number(left) ** number(right);
-    case "&":
-      return `${left ?? ""}${right ?? ""}`;
-    default:
-      return compare(operator, left, right);
-  }
-}
-
-function compare(operator: string, left: CellValue, right: CellValue): boolean {
-  const same = (left ?? "") === (right ?? "") || String(left).toLowerCase() === String(right).toLowerCase();
-  if (operator === "=") return same;
-  if (operator === "<>") return !same;
-  const difference = number(left) - number(right);
-  return { "<": difference < 0, ">": difference > 0, "<=": difference <= 0, ">=": difference >= 0 }[operator]!;
-}
-
-function one(value: Value | undefined): CellValue {
-  if (!Array.isArray(value)) return value ?? null;
-  if (value.length === 1 && value[0].length === 1) return value[0][0];
-  throw new SheetProblem("Several cells at once cannot be followed here");
-}
-
-function number(value: CellValue): number {
-  if (typeof value === "number") return value;
-  if (value === null || typeof value === "boolean") return Number(value);
-  const read = Number(value);
-  if (value.trim() === "" || Number.isNaN(read)) throw new SheetProblem(`“${value}” is no number`);
-  return read;
-}
-
-/** The numbers among all cells, as SUM takes them. */
-function numbers(values: Value[]): number[] {
-  return values.flat(2).filter((value) => typeof value === "number");
 }
 
 /** A table typed into the formula, such as {"a",2;"b",3}. */
@@ -185,14 +130,17 @@ function arrayOf(parts: readonly Part[]): CellValue[][] {
     if (part.text === ";") rows.push([]);
     else if (part.text === "-") sign = -1;
     else if (part.text !== ",") {
-      const isNumber = part.type === "number";
-      const word =
-        part.type === "bool" ? part.text.toUpperCase() === "TRUE" : part.text.slice(1, -1).replaceAll('""', '"');
-      rows[rows.length - 1].push(isNumber ? sign * Number(part.text) : word);
+      rows[rows.length - 1].push(part.type === "number" ? sign * Number(part.text) : wordOf(part));
       sign = 1;
     }
   }
   return rows;
+}
+
+/** TRUE, FALSE, a text in quotes, or the code of an error. */
+function wordOf({ type, text }: Leaf): string | boolean {
+  if (type === "bool") return text.toUpperCase() === "TRUE";
+  return type === "string" ? text.slice(1, -1).replaceAll('""', '"') : text.toUpperCase();
 }
 
 /** Parts as they were written. */

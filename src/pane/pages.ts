@@ -36,13 +36,18 @@ export function areaOf(reference: string, page: string): Area {
   };
 }
 
-/** The values of a reference; whole columns only as far as they are filled. */
+/** Larger ranges are read as far as the page is filled, as whole columns are. */
+const MOST_CELLS = 100_000;
+
+/** The values of a reference; an empty text, which only a formula gives, is no empty cell. */
 export function valuesIn(pages: readonly SheetPage[], reference: string, from: string): CellValue[][] {
   const area = areaOf(reference, from);
   const page = pages.find(({ name }) => name.toLowerCase() === area.page.toLowerCase());
   if (!page) throw new SheetProblem(`There is no page “${area.page}”`);
   if (area.spilled) throw new SheetProblem(`“${reference}” is worked out by the sheet only`);
-  const bottom = Math.min(area.bottom, Math.max(area.top, page.row + page.values.length - 1));
+  const isLarge = (area.bottom - area.top + 1) * (area.right - area.left + 1) > MOST_CELLS;
+  const filled = Math.min(area.bottom, Math.max(area.top, page.row + page.values.length - 1));
+  const bottom = isLarge ? filled : area.bottom;
   return Array.from({ length: bottom - area.top + 1 }, (_, row) =>
     Array.from({ length: area.right - area.left + 1 }, (_cell, column) =>
       page.values.at(0) === undefined ? null : valueAt(page, area.top + row, area.left + column),
@@ -51,8 +56,7 @@ export function valuesIn(pages: readonly SheetPage[], reference: string, from: s
 }
 
 function valueAt({ row, column, values }: SheetPage, at: number, across: number): CellValue {
-  const value = values[at - row]?.[across - column] as CellValue | undefined;
-  return value === undefined || value === "" ? null : value;
+  return values[at - row]?.[across - column] ?? null;
 }
 
 function columnOf(letters: string): number {

@@ -2,6 +2,7 @@
 import { readCountedLengths, readList } from "../../functions/cutLists";
 import { readLengths } from "../../functions/lengthLists";
 import { type Cell, filledRows } from "../../functions/cells";
+import { respelled } from "../../functions/typed";
 import { PRINTS } from "../math/backing";
 import { BEDS, mattressSize, usualDrop } from "../math/beds";
 import { biasSquare } from "../math/binding";
@@ -81,7 +82,7 @@ const tube: Draw = (given) => {
   const rows = given.has("list")
     ? filledRows(given.cell("list")).map(({ cells: [trim, count] }) => ({
         trim: given.door.length("trim size", trim),
-        count: given.door.count("count", count),
+        count: given.door.count("count", count, 0),
       }))
     : undefined;
   const sewn = {
@@ -105,7 +106,7 @@ const top: Draw = (given) =>
 
 const borderLengths: Draw = (given) =>
   borderLengthsPicture(given.length("width"), given.length("length"), given.length("border"), {
-    corner: given.choice("corner", CORNERS, "butted"),
+    corner: given.door.choice("corner", respelled(given.cell("corner")), CORNERS, "butted"),
     insurance: given.lengthIfGiven("insurance"),
     seam: given.lengthIfGiven("seam"),
     system: given.system,

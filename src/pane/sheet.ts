@@ -3,6 +3,18 @@
 /** What a cell holds; null is an empty one, an error is its code, such as "#VALUE!". */
 export type CellValue = number | string | boolean | null;
 
+const ERROR_CODES: ReadonlySet<unknown> = new Set(
+  (
+    "#NULL! #DIV/0! #VALUE! #REF! #NAME? #NUM! #N/A #GETTING_DATA #SPILL! #CALC! #CYCLE! #FIELD! #CONNECT! #BLOCKED! " +
+    "#UNKNOWN! #BUSY! #EXTERNAL! #PYTHON! #TIMEOUT!"
+  ).split(" "),
+);
+
+/** Whether a cell shows an error. */
+export function isErrorCode(value: unknown): value is string {
+  return ERROR_CODES.has(value);
+}
+
 /** The one cell that is selected, or the first of several. */
 export interface SelectedCell {
   /** Such as B5. */

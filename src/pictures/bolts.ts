@@ -2,6 +2,7 @@
  * Bolts with the lengths cut from them, to scale. Bolts that are cut alike are drawn once, with how many; lengths differ by
  * letter, hatch and color, and a list explains the letters.
  */
+import { counted } from "../math/counted";
 import type { UsedBolt } from "../math/cutplan";
 import { leftOnBolt, type PlannedBolts } from "../math/panels";
 import { type Show, showing } from "../math/show";
@@ -57,7 +58,7 @@ class BoltsPicture {
       this.drawBolt(bolt, times, drawing.pixels(index * PITCH));
     });
     for (const { key, fill, words } of this.kinds.values()) drawing.legend(fill, `${key}  ${words}`);
-    const count = `${plan.boltCount} ${plan.boltCount === 1 ? "bolt" : "bolts"}`;
+    const count = counted(plan.boltCount, "bolt");
     const proof = plan.proved ? "" : `; no plan takes fewer than ${plan.boltBound}`;
     drawing.note(`${count}, ${show.fabric(planned.left)} left over${proof}`);
     if (planned.generosity > 0) drawing.note(`each cut with ${show.length(planned.generosity)} to spare`);

@@ -2,6 +2,7 @@
  * A cut plan: every kind of strip once, with how many to cut of it, its pieces, what is trimmed and what is left. Kinds of
  * patch differ by letter, hatch and color; a list explains the letters.
  */
+import { counted } from "../math/counted";
 import type { Piece, Strip } from "../math/cutplan";
 import { leftAtEnd, type Plan } from "../math/plans";
 import { type Show, showing } from "../math/show";
@@ -47,7 +48,7 @@ class PlanPicture {
     this.scale = whole * Math.min(1, (HIGHEST * this.columns) / height);
     const rows = strips.flatMap(({ pieces }) => pieces.map(({ row }) => row));
     this.kinds = kindsOf(rows, (row) => kindWords(plan, row, show));
-    const facts = `${stripCount} strips take ${show.length(plan.length)} of fabric ${show.length(plan.fabricWidth)} wide`;
+    const facts = `${counted(stripCount, "strip takes", "strips take")} ${show.length(plan.length)} of fabric ${show.length(plan.fabricWidth)} wide`;
     const listed = strips.map((strip) => this.stripWords(strip)).join("; ");
     this.drawing = new Drawing(title, `${title}: ${facts}: ${listed}`, this.scale);
   }
@@ -73,7 +74,7 @@ class PlanPicture {
     for (const { key, fill, words } of this.kinds.values()) drawing.legend(fill, `${key}  ${words}`);
     drawing.note("dashed: trim to height; white: trimmed off or left over");
     const squaring = plan.squaring > 0 ? `, ${show.length(plan.squaring)} of it to square up` : "";
-    drawing.note(`${stripCount} strips, ${show.length(plan.length)} of fabric${squaring}`);
+    drawing.note(`${counted(stripCount, "strip")}, ${show.length(plan.length)} of fabric${squaring}`);
     return drawing.svg();
   }
 

@@ -1,4 +1,5 @@
 /** Cut shapes with their seam lines, the finished measure inside and the cut measure outside. */
+import { atMost } from "../math/rounding";
 import { showing } from "../math/show";
 import type { Inches, System } from "../math/units";
 import { Drawing, type Point } from "./drawing";
@@ -47,8 +48,19 @@ export function cutShapePicture(shape: CutShape, system: System = "in"): string 
   }
   if (outside.length > 0) drawing.note(`finished ${outside.join(" × ")}`);
   for (const words of shape.notes ?? []) drawing.note(words);
-  if (shape.seam > 0) drawing.note(`dashed: seam line, ${show.length(shape.seam)} inside`);
+  if (isRoundedUp(shape)) drawing.note("dashed: finished; cut up to the mark, so trim, or it finishes larger");
+  else if (shape.seam > 0) drawing.note(`dashed: seam line, ${show.length(shape.seam)} inside`);
   return drawing.svg();
+}
+
+/** Whether any side is cut further than a seam from where it finishes. */
+function isRoundedUp({ cut, finished, seam }: CutShape): boolean {
+  return cut.some((corner, index) => {
+    const [from, to] = side(finished, index);
+    const along = { x: to.x - from.x, y: to.y - from.y };
+    const off = along.x * (corner.y - from.y) - along.y * (corner.x - from.x);
+    return !atMost(Math.abs(off) / Math.hypot(along.x, along.y), seam);
+  });
 }
 
 /** From a seam line to the middle of the words within, and half the height of their ground, pixels. */

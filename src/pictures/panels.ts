@@ -2,6 +2,7 @@
  * Panels of one size, such as fat quarters, with the strips and patches cut from them. Panels that are cut alike are drawn once,
  * with how many; kinds of patch differ by letter, hatch and color, and a list explains the letters.
  */
+import { counted } from "../math/counted";
 import type { Panel, Piece, Strip } from "../math/cutplan";
 import type { PlannedPanels } from "../math/panels";
 import { type Show, showing } from "../math/show";
@@ -41,7 +42,7 @@ class PanelsPicture {
       const { label, count, ...patch } = list[row];
       return `${label === "" ? "" : `${label}: `}${count} of ${show.length(patch.width)} × ${show.length(patch.height)}`;
     });
-    const facts = `${cuts.panelCount} panels of ${show.length(width)} × ${show.length(height)}`;
+    const facts = `${counted(cuts.panelCount, "panel")} of ${show.length(width)} × ${show.length(height)}`;
     const told = cuts.panels.map((panel) => this.panelWords(panel)).join("; ");
     this.drawing = new Drawing(title, `${title}: ${facts}: ${told}`, this.scale);
   }
@@ -62,7 +63,7 @@ class PanelsPicture {
     for (const { key, fill, words } of this.kinds.values()) drawing.legend(fill, `${key}  ${words}`);
     drawing.note("white: trimmed off or left over");
     const proof = cuts.proved ? "" : `; no plan takes fewer than ${cuts.panelBound}`;
-    drawing.note(`${cuts.panelCount} ${cuts.panelCount === 1 ? "panel" : "panels"}${proof}`);
+    drawing.note(`${counted(cuts.panelCount, "panel")}${proof}`);
     if (drawn.length < cuts.panels.length) {
       drawing.note(`the first ${drawn.length} of ${cuts.panels.length} ways of cutting are drawn`);
     }

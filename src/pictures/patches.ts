@@ -1,4 +1,5 @@
 /** Squares, half-square and quarter-square triangles, flying geese and square-in-square units: what to cut and to sew. */
+import { counted } from "../math/counted";
 import {
   cutCorner,
   cutGeese,
@@ -9,6 +10,7 @@ import {
   type GeeseMethod,
   type MadeAtOnce,
 } from "../math/patches";
+import { same } from "../math/rounding";
 import { type UnitWay, unitMade } from "../math/sewn";
 import type { Show } from "../math/show";
 import { type Inches, inches } from "../math/units";
@@ -23,15 +25,17 @@ const EXACT = inches(0);
 export function squarePicture(finished: Inches, options: PictureOptions = {}): string {
   const { seam, mark = EXACT, system, show } = settle(options);
   const cut = cutSquare(finished, seam, mark);
-  const [outer, inner] = [square(cut), moved(square(finished), { x: seam, y: seam })];
+  const sewn = inches(cut - 2 * seam);
+  const [outer, inner] = [square(cut), moved(square(sewn), { x: seam, y: seam })];
   return cutShapePicture(
     {
-      title: `A square that finishes ${show.length(finished)}`,
+      title: `A square that finishes ${show.length(sewn)}`,
       cut: outer,
       finished: inner,
       cutMeasures: [side(outer, 0), side(outer, 3)],
       finishedMeasures: [side(inner, 2)],
       seam,
+      notes: same(sewn, finished) ? [] : [`cut up to the mark, larger than ${show.length(finished)}`],
     },
     system,
   );
@@ -110,7 +114,7 @@ export function cornerPicture(finished: Inches, options: PictureOptions = {}): s
       { corners: flipped, fill: 1 },
     ],
     seams: rectangleLines(seam, seam, patch - 2 * seam, patch - 2 * seam),
-    words: ["trim and flip", `corner finishes ${show.length(finished)}`],
+    words: ["trim and flip", `corner finishes ${show.length(cut - 2 * seam)}`],
   };
   return pieceRow("A corner sewn and flipped", [before, after], ["dashed: sewn; solid: trimmed a seam beyond"]);
 }
@@ -144,7 +148,7 @@ export function geesePicture(
     seams: rectangleLines(seam, seam, w - 2 * seam, h - 2 * seam),
     across: show.length(w),
     down: show.length(h),
-    words: ["unit made", `${unit.count} units`],
+    words: ["unit made", counted(unit.count, "unit")],
   };
   return pieceRow(
     `Flying geese that finish ${show.length(width)} wide`,

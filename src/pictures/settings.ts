@@ -1,4 +1,5 @@
 /** Quilt tops: blocks set straight, on point or with strips on two sides, with sashing and setting triangles. */
+import { counted } from "../math/counted";
 import { cutCornerTriangle, cutSideTriangle, topSize } from "../math/settings";
 import { Problem } from "../math/problem";
 import type { Show } from "../math/show";
@@ -40,13 +41,13 @@ export function topPicture(
   const pieces = topLayout(across, down, block, options);
   const title = `${across} × ${down} blocks, ${setting === "two-side" ? "strips on two sides" : `set ${setting}`}`;
   const counts = countKinds(pieces);
-  const facts = [...counts].map(([kind, count]) => counted(count, kind));
+  const facts = [...counts].map(([kind, count]) => countedKind(count, kind));
   const measures = `${show.length(size.width)} × ${show.length(size.length)}`;
   const scale = DRAWN_SIZE / Math.max(size.width, size.length);
   const drawing = new Drawing(title, `${title}: ${measures}, ${facts.join(", ")}`, scale);
   drawPieces(drawing, pieces, (kind) => FILLS[kind]);
   measureTop(drawing, size.width, size.length, show);
-  for (const [kind, count] of counts) drawing.legend(FILLS[kind], counted(count, kind));
+  for (const [kind, count] of counts) drawing.legend(FILLS[kind], countedKind(count, kind));
   return drawing.svg();
 }
 
@@ -99,9 +100,8 @@ function countKinds(pieces: readonly PlacedPiece[]): Map<PlacedKind, number> {
   return counts;
 }
 
-function counted(count: number, kind: PlacedKind): string {
-  const plural = kind === "sash" ? "sashes" : `${kind}s`;
-  return `${count} ${count === 1 ? kind : plural}`;
+function countedKind(count: number, kind: PlacedKind): string {
+  return counted(count, kind, kind === "sash" ? "sashes" : undefined);
 }
 
 function requireDrawable(blocks: number): void {

@@ -1,5 +1,14 @@
 /** Triangles, diamonds, hexagons, stars and templates with their seam lines. */
-import { cutDiamond, cutHalfRectangle, cutHexagon, cutStar, cutTriangle, DIAMOND_ANGLES } from "../math/shapes";
+import { same } from "../math/rounding";
+import {
+  cutDiamond,
+  cutHalfRectangle,
+  cutHexagon,
+  cutStar,
+  cutTriangle,
+  DIAMOND_ANGLES,
+  halfRectangleSewn,
+} from "../math/shapes";
 import { type Corner, cutTemplate } from "../math/template";
 import { type Inches, inches } from "../math/units";
 import { cutShapePicture, moved, points, side, spread, type Stretch } from "./cutShapes";
@@ -13,17 +22,25 @@ const EXACT = inches(0);
 export function halfRectanglePicture(width: Inches, height: Inches, options: PictureOptions = {}): string {
   const { seam, mark = EXACT, system, show } = settle(options);
   const cut = cutHalfRectangle(width, height, seam, mark);
+  const sewn = halfRectangleSewn(cut, seam);
   const outer = points([0, 0], [cut.width, cut.height], [0, cut.height]);
-  const inner = moved(points([0, 0], [width, height], [0, height]), { x: seam, y: cut.height - seam - height });
+  const inner = moved(points([0, 0], [sewn.width, sewn.height], [0, sewn.height]), {
+    x: seam,
+    y: cut.height - seam - sewn.height,
+  });
+  const wanted = `${show.length(width)} × ${show.length(height)}`;
   return cutShapePicture(
     {
-      title: `Half of a rectangle of ${show.length(width)} × ${show.length(height)}`,
+      title: `Half of a rectangle of ${show.length(sewn.width)} × ${show.length(sewn.height)}`,
       cut: outer,
       finished: inner,
       cutMeasures: [side(outer, 1), side(outer, 2)],
       finishedMeasures: [side(inner, 1), side(inner, 2)],
       seam,
-      notes: ["cut a rectangle once, corner to corner"],
+      notes: [
+        "cut a rectangle once, corner to corner",
+        ...(same(sewn.width, width) && same(sewn.height, height) ? [] : [`cut up to the mark, larger than ${wanted}`]),
+      ],
     },
     system,
   );

@@ -1,4 +1,5 @@
 /** Strips: the patches and triangles cut from one, and strip sets with their segments. */
+import { counted } from "../math/counted";
 import { requirePositive } from "../math/problem";
 import { sewnTogether } from "../math/seams";
 import { fits } from "../math/rounding";
@@ -28,7 +29,7 @@ export function stripPatchesPicture(patch: Inches, options: StripOptions = {}): 
   const { width = usual.fabricWidth, squaring = inches(0) } = options;
   const count = stripPatches(patch, width, squaring);
   const left = width - squaring - count * patch;
-  const title = `${count} patches of ${show.length(patch)} from one strip`;
+  const title = `${counted(count, "patch", "patches")} of ${show.length(patch)} from one strip`;
   const scale = scaleFor(width, patch);
   const drawing = new Drawing(title, `${title} of ${show.length(width)}, ${show.length(left)} left`, scale);
   drawStrip(drawing, width, patch, squaring);
@@ -49,7 +50,7 @@ export function stripTrianglesPicture(height: Inches, base?: Inches, options: St
   const { width = usual.fabricWidth, squaring = inches(0) } = options;
   const count = stripTriangles(height, base, width, squaring);
   const across = base ?? (2 * height) / Math.sqrt(3);
-  const title = `${count} triangles from one strip`;
+  const title = `${counted(count, "triangle")} from one strip`;
   const facts = `strip ${show.length(height)} wide, base ${show.length(across)}`;
   const scale = scaleFor(width, height);
   const drawing = new Drawing(title, `${title}: ${facts}, cut head to tail`, scale);
@@ -74,7 +75,7 @@ export function stripSetPicture(widths: readonly Inches[], options: StripOptions
   const { width = usual.fabricWidth, squaring = inches(0), segment } = options;
   requirePositive("width", width);
   const height = sewnTogether("strip", widths, seam);
-  const title = `A set of ${widths.length} strips`;
+  const title = `A set of ${counted(widths.length, "strip")}`;
   const scale = scaleFor(width, height);
   const drawing = new Drawing(title, `${title}, ${show.length(height)} wide once sewn`, scale);
   let top = 0;
@@ -84,7 +85,11 @@ export function stripSetPicture(widths: readonly Inches[], options: StripOptions
     top += strip - seams * seam;
   });
   if (segment !== undefined) drawSegments(drawing, { width, height, squaring, segment }, scale, show.length(segment));
-  measureStrip(drawing, width, show.length(width));
+  measureStrip(
+    drawing,
+    width,
+    `${show.length(width)}${options.width === undefined ? ", the usual width of fabric" : ""}`,
+  );
   drawing.measure({ x: 0, y: height }, { x: 0, y: 0 }, show.length(height), 12);
   drawing.note(`strips cut ${widths.map((strip) => show.length(strip)).join(", ")}`);
   return drawing.svg();
@@ -105,7 +110,7 @@ function drawSegments(
     drawing.line({ x, y: 0 }, { x, y: height });
   }
   drawing.measure({ x: squaring + segment, y: height }, { x: squaring, y: height }, `segment ${words}`, 12);
-  drawing.note(`${count} segments from one set`);
+  drawing.note(`${counted(count, "segment")} from one set`);
 }
 
 function drawStrip(drawing: Drawing, width: number, height: number, squaring: number): void {

@@ -17,7 +17,7 @@ export const NOT_A_FORMULA =
 
 /** Whether a cell's text is an error. */
 export function isErrorCode(value: unknown): value is string {
-  return typeof value === "string" && (value === "#NAME?" || value in SENTENCES);
+  return typeof value === "string" && (value === "#NAME?" || Object.hasOwn(SENTENCES, value));
 }
 
 /** What an error means where no function said more. */
@@ -27,7 +27,7 @@ export function engineSentence(code: string, formula: string): string {
 }
 
 function nameSentence(formula: string): string {
-  const withoutText = formula.replace(/"[^"]*"/g, "").replace(/\{[^}]*\}/g, "");
+  const withoutText = formula.replace(/"[^"]*"/g, "").replace(/\{[^{}]*\}/g, "");
   if (withoutText.includes(";")) return "Separate arguments with commas here, not with semicolons.";
   return 'The formula holds a name that is not known here: check the spelling. Text needs quotes, such as "2 1/2".';
 }

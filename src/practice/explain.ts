@@ -60,8 +60,8 @@ export class Explainer {
       const book = this.cells.workbook(home.unitId);
       const sheet = sheetName ? book?.getSheetBySheetName(sheetName) : book?.getSheetBySheetId(home.sheetId);
       if (!sheet) continue;
-      const lastRow = Math.min(range.endRow || sheet.getLastRowWithContent(), sheet.getRowCount() - 1);
-      const lastColumn = Math.min(range.endColumn || sheet.getLastColumnWithContent(), sheet.getColumnCount() - 1);
+      const lastRow = lastOf(range.endRow, sheet.getLastRowWithContent(), sheet.getRowCount());
+      const lastColumn = lastOf(range.endColumn, sheet.getLastColumnWithContent(), sheet.getColumnCount());
       let searched = 0;
       for (let row = range.startRow || 0; row <= lastRow; row++) {
         for (let column = range.startColumn || 0; column <= lastColumn; column++) {
@@ -79,6 +79,11 @@ export class Explainer {
     if (place.sheetId === seenFrom.sheetId) return name;
     return `${this.cells.sheet(place.unitId, place.sheetId)?.getName() ?? ""}!${name}`;
   }
+}
+
+/** The last row or column of a range; of whole columns and rows the end is left open, and they are read as far as they are filled. */
+function lastOf(end: number, filled: number, count: number): number {
+  return Math.min(Number.isNaN(end) ? filled : end, count - 1);
 }
 
 function cellOf(result: BaseValueObject, row: number, column: number): Nullable<BaseValueObject> {

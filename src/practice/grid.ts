@@ -163,6 +163,11 @@ export class Grid {
     injector.get(ILayoutService).focus();
   }
 
+  /** Puts what is being typed into its cell. */
+  async endEditing(): Promise<void> {
+    await this.book().endEditingAsync(true);
+  }
+
   /** Ends the engine and the view, once they are at rest. */
   async close(): Promise<void> {
     this.closed = true;

@@ -1,6 +1,6 @@
 /** Keeps the open sheet in the browser, shortly after each change. */
 import type { IWorkbookData } from "@univerjs/core";
-import { FORMAT, type KeptSheet, type Refusal, type Store, StoreProblem } from "./store";
+import { FORMAT, type Refusal, type Store, StoreProblem } from "./store";
 
 /** How long changes gather before the sheet is kept, in milliseconds: the most that a crash can take. */
 const PAUSE = 300;
@@ -14,7 +14,7 @@ export class Keeper {
    * @param store undefined where the browser keeps nothing
    * @param read the sheet as it stands
    * @param kept whether it is kept already, as it stands
-   * @param told called after each try: undefined where all is kept
+   * @param told called after each try: undefined where all is kept that was to be kept then
    */
   constructor(
     private readonly store: Store | undefined,
@@ -39,6 +39,11 @@ export class Keeper {
     return this.running;
   }
 
+  /** Whether a change waits to be kept. */
+  get waiting(): boolean {
+    return this.timer !== undefined;
+  }
+
   /** Whether there are changes that are not kept. */
   get behind(): boolean {
     return this.fingerprint() !== this.last;
@@ -51,13 +56,13 @@ export class Keeper {
   }
 
   private keep = async (): Promise<boolean> => {
-    const fingerprint = this.fingerprint();
-    if (fingerprint === this.last) return true;
-    const sheet: KeptSheet = { id: this.id, changed: Date.now(), format: FORMAT, ...this.read() };
     try {
-      if (!this.store) throw new StoreProblem("unavailable");
-      await this.store.keep(sheet);
-      this.last = fingerprint;
+      const fingerprint = this.fingerprint();
+      if (fingerprint !== this.last) {
+        if (!this.store) throw new StoreProblem("unavailable");
+        await this.store.keep({ id: this.id, changed: Date.now(), format: FORMAT, ...this.read() });
+        this.last = fingerprint;
+      }
       this.told(undefined);
       return true;
     } catch (thrown) {

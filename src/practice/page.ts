@@ -1,14 +1,15 @@
 /** One sheet at a time on the page: which it is, where it is kept, and what the buttons do with it. */
-import { fileName, saveFile } from "../pane/save";
+import { saveAsFile, sheetOf } from "./files";
 import { Grid, type GridEvents } from "./grid";
 import { Keeper } from "./keeper";
-import { showList, type Start } from "./list";
+import { showList } from "./list";
 import { Notices } from "./notice";
-import { emptySheet, freshSheet, lastOpened, type OpenedSheet, rememberOpened, starterSheet } from "./opened";
+import { emptySheet, lastOpened, type OpenedSheet, rememberOpened, starterSheet } from "./opened";
 import { Panel } from "./panel";
 import type { OpenSheet, PaneSheet } from "./paneSheet";
 import { part } from "./parts";
 import { Ruled } from "./ruled";
+import { startsFor } from "./starts";
 import { StatusLine } from "./status";
 import { FORMAT, isReadable, type KeptSheet, type Refusal, Store } from "./store";
 import { SheetLock } from "./tabs";
@@ -18,8 +19,6 @@ const REFUSALS: Record<Refusal, string> = {
   full: "The browser has no room left to keep this sheet. Save it as a file, or delete sheets that are no longer needed.",
   unavailable: "This browser keeps nothing for this page. Save the sheet as a file before closing it.",
 };
-
-const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 export class Page {
   private readonly notices = new Notices(part("notice"));
@@ -57,19 +56,21 @@ export class Page {
     const last = id ? await page.kept(id) : undefined;
     // Not sooner: a sheet that is asked for has to come after this one.
     page.listen();
-    await page.show(last ?? starterSheet(), last !== undefined);
+    await (isSheet(last) ? page.show(last, true) : page.show(starterSheet(), false));
     page.panel.openIfWanted();
   }
 
   private listen(): void {
-    part("sheets").onclick = () => void this.list();
-    part("new").onclick = () => void this.change(emptySheet());
+    part("sheets").onclick = () => void this.attempt(() => this.list());
+    part("new").onclick = () => void this.attempt(() => this.change(emptySheet()));
     part("open").onclick = () => {
       this.fileField.click();
     };
-    part("save").onclick = () => void this.saveFile();
-    this.fileField.onchange = () => void this.openFile();
-    this.nameField.onchange = () => this.keeper?.changed();
+    part("save").onclick = () => void this.attempt(() => this.saveFile());
+    this.fileField.onchange = () => void this.attempt(() => this.openFile());
+    this.nameField.onchange = () => {
+      this.changed();
+    };
     listenForWalk(this.panel, () => this.grid?.focus());
     addEventListener("visibilitychange", () => {
       if (document.visibilityState === "hidden") void this.keeper?.keepNow();
@@ -80,50 +81,71 @@ export class Page {
     });
   }
 
+  /** Does what the maker asks for; a failure becomes a sentence. */
+  private async attempt(act: () => Promise<void>): Promise<void> {
+    this.notices.clear("failed");
+    try {
+      await act();
+    } catch (thrown) {
+      console.warn(thrown);
+      const why = thrown instanceof Error ? thrown.message : "";
+      this.notices.tell("failed", `That did not work${why && `: ${why}`}. Nothing of the sheet is lost.`);
+    }
+  }
+
   /** Which sheet was kept last: a browser that was killed may know that when it has forgotten which one was open. */
   private async lastChanged(): Promise<string | undefined> {
     const entries = await this.store?.list().catch(() => []);
     return entries?.at(0)?.id;
   }
 
-  /** A kept sheet, if there is one that can be shown. */
-  private async kept(id: string): Promise<KeptSheet | undefined> {
+  /** A kept sheet, if there is one; "unreadable" where it cannot be shown, which the maker is told. */
+  private async kept(id: string): Promise<KeptSheet | "unreadable" | undefined> {
     const kept = await this.store?.get(id).catch(() => undefined);
     if (!kept || isReadable(kept)) return kept;
     const why = kept.format > FORMAT ? "was kept by a newer version of this page" : "is damaged and cannot be shown";
     this.notices.tell("unreadable", `“${kept.name}” ${why}. It stays kept as it is.`);
-    return undefined;
+    return "unreadable";
   }
 
-  /** Opens another sheet, unless the one that is open would be lost by that. */
+  /** Opens another sheet, unless the one that is open would be lost by that: then the maker decides. */
   private async change(sheet: OpenedSheet, kept = false): Promise<void> {
     // What is worked out meanwhile makes the sheet fall behind again, which is no reason to stay.
-    if ((await this.keeper?.keepNow()) ?? true) {
-      await this.show(sheet, kept);
-      return;
-    }
-    const leave = () => {
-      this.notices.clear("lost");
-      void this.show(sheet, kept);
-    };
-    this.notices.tell("lost", "The sheet that is open is not kept and would be lost.", [
-      { label: "Save it as .xlsx", act: () => void this.saveFile() },
-      { label: "Leave it", act: leave },
-    ]);
+    if ((await this.keeper?.keepNow()) === false) await this.leaveToDecide();
+    await this.show(sheet, kept);
+  }
+
+  /** Waits until the maker gives up the open sheet, if ever. */
+  private leaveToDecide(): Promise<void> {
+    return new Promise((leave) => {
+      this.notices.tell("lost", "The sheet that is open is not kept and would be lost.", [
+        { label: "Save it as .xlsx", act: () => void this.attempt(() => this.saveFile()) },
+        {
+          label: "Leave it",
+          act: () => {
+            this.notices.clear("lost");
+            leave();
+          },
+        },
+      ]);
+    });
   }
 
   private show(sheet: OpenedSheet, kept: boolean): Promise<void> {
     return this.inTurn(async () => {
-      this.hold();
-      await this.keeper?.stop();
-      this.keeper = undefined;
+      await this.stopWork();
       this.lock?.close();
-      this.notices.clear("elsewhere");
-      await this.fill(sheet);
+      for (const kind of ["elsewhere", "file"]) this.notices.clear(kind);
+      const lock: SheetLock = new SheetLock(sheet.id, () => this.inTurn(() => this.leave(lock)));
+      this.lock = lock;
+      const mine = await lock.take();
+      // Another tab may have kept it since it was read.
+      const now = mine && kept ? await this.kept(sheet.id) : undefined;
+      await this.fill(isSheet(now) ? now : sheet);
       rememberOpened(sheet);
-      this.lock = new SheetLock(sheet.id, () => this.leave());
-      if (await this.lock.take()) this.work(kept);
+      if (mine && now !== "unreadable") this.work(kept);
       else this.standBy();
+      releaseKeys(part("grid"));
     });
   }
 
@@ -157,7 +179,7 @@ export class Page {
         this.beside?.changed();
       },
       change: () => {
-        this.keeper?.changed();
+        this.changed();
         this.beside?.changed();
       },
       fraction: (typed, fraction) => {
@@ -169,7 +191,6 @@ export class Page {
     this.grid = grid;
     await grid.ready();
     if (sheet.begin) grid.select(sheet.begin);
-    releaseKeys(place);
   }
 
   /** This tab works on the sheet and keeps it. */
@@ -186,27 +207,45 @@ export class Page {
     this.keeper.changed();
   }
 
+  /** The sheet may have changed. */
+  private changed(): void {
+    if (!this.keeper) return;
+    this.keeper.changed();
+    part("kept").ariaBusy = "true";
+  }
+
+  /** Keeps the last change; after it nothing changes the sheet here. */
+  private async stopWork(): Promise<void> {
+    this.hold();
+    const { keeper } = this;
+    this.keeper = undefined;
+    if (keeper) await this.grid?.endEditing();
+    await keeper?.stop();
+  }
+
   /** Another tab works on the sheet: it can be looked at here, and taken over. */
   private standBy(): void {
     part("grid").inert = true;
-    const takeOver = () =>
-      this.inTurn(async () => {
-        await this.lock?.takeOver();
-        const kept = await this.kept(this.id);
-        if (kept) await this.fill(kept);
-        this.notices.clear("elsewhere");
-        this.work(true);
-      });
+    const takeOver = async () => {
+      this.notices.clear("elsewhere");
+      await this.lock?.takeOver();
+      const kept = await this.kept(this.id);
+      if (kept === "unreadable") return;
+      if (kept) await this.fill(kept);
+      this.work(true);
+      releaseKeys(part("grid"));
+    };
     this.notices.show("elsewhere", "This sheet is open in another tab or window, where it can be changed.", [
-      { label: "Work on it here", act: () => void takeOver() },
+      { label: "Work on it here", act: () => void this.attempt(() => this.inTurn(takeOver)) },
     ]);
   }
 
-  /** Another tab takes the sheet over. */
-  private async leave(): Promise<void> {
-    await this.keeper?.stop();
-    this.keeper = undefined;
+  /** Another tab takes the sheet over, unless another one has been opened here since. */
+  private async leave(lock: SheetLock): Promise<void> {
+    if (lock !== this.lock) return;
+    await this.stopWork();
     this.standBy();
+    releaseKeys(part("grid"));
   }
 
   /** What the pane may read and change. */
@@ -223,9 +262,12 @@ export class Page {
 
   private told(refusal: Refusal | undefined): void {
     const kept = part("kept");
+    kept.ariaBusy = String(this.keeper?.waiting ?? false);
     if (refusal) {
       kept.textContent = "Not kept";
-      this.notices.show("refused", REFUSALS[refusal], [{ label: "Save as .xlsx", act: () => void this.saveFile() }]);
+      this.notices.show("refused", REFUSALS[refusal], [
+        { label: "Save as .xlsx", act: () => void this.attempt(() => this.saveFile()) },
+      ]);
     } else {
       const time = new Date().toLocaleTimeString([], { timeStyle: "short" });
       kept.textContent = `Kept in this browser ${time}`;
@@ -235,58 +277,37 @@ export class Page {
 
   private async list(): Promise<void> {
     await this.keeper?.keepNow();
-    const { plannedWorkbooks } = await import(/* webpackChunkName: "workbooks" */ "./planned");
-    const starts: Start[] = [
-      {
-        title: "Throw quilt plan",
-        about: "Half-square units and a border of keys: change a yellow cell and see what follows.",
-        open: () => void this.change(starterSheet()),
-      },
-      ...plannedWorkbooks.map(({ title, description, sheet }) => ({
-        title,
-        about: description,
-        open: () => void this.change(sheet()),
-      })),
-      { title: "Empty sheet", about: "For formulas of your own.", open: () => void this.change(emptySheet()) },
-    ];
+    const starts = await startsFor((sheet) => void this.attempt(() => this.change(sheet)));
     const kept = (await this.store?.list().catch(() => [])) ?? [];
     showList(part("list", HTMLDialogElement), starts, kept, this.id, {
-      open: (id) => void this.reopen(id),
+      open: (id) => void this.attempt(() => this.reopen(id)),
       remove: async (id) => {
         await this.store?.remove(id);
         // There may be room now for what could not be kept.
-        this.keeper?.changed();
+        this.changed();
       },
     });
   }
 
   private async reopen(id: string): Promise<void> {
     const kept = await this.kept(id);
-    if (kept) await this.change(kept, true);
+    if (isSheet(kept)) await this.change(kept, true);
   }
 
   private async saveFile(): Promise<void> {
-    if (!this.grid) return;
-    const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "./xlsx/write");
-    saveFile(await writeXlsx(this.grid.content()), WORKBOOK, `${fileName(this.nameField.value)}.xlsx`);
+    if (this.grid) await saveAsFile(this.grid.content(), this.nameField.value);
   }
 
   private async openFile(): Promise<void> {
     const file = this.fileField.files?.[0];
     this.fileField.value = "";
     if (!file) return;
-    const { readXlsx } = await import(/* webpackChunkName: "xlsx" */ "./xlsx/read");
-    const read = await readXlsx(new Uint8Array(await file.arrayBuffer()));
-    if ("refusal" in read) {
-      this.notices.tell("file", `${file.name}: ${read.refusal}`);
-      return;
-    }
-    await this.change(freshSheet(file.name.replace(/\.xlsx$/i, ""), read.workbook));
-    if (read.leftOut.length === 0) this.notices.clear("file");
-    else
-      this.notices.tell(
-        "file",
-        `${file.name} is open, without its ${read.leftOut.join(", ")}. The file itself is unchanged.`,
-      );
+    const { sheet, remark } = await sheetOf(file);
+    if (sheet) await this.change(sheet);
+    if (remark) this.notices.tell("file", remark);
   }
+}
+
+function isSheet(kept: KeptSheet | "unreadable" | undefined): kept is KeptSheet {
+  return typeof kept === "object";
 }

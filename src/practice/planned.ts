@@ -24,7 +24,7 @@ const ALIGN = { left: HorizontalAlign.LEFT, right: HorizontalAlign.RIGHT, center
 /** Every planning workbook, to start from in the first cell that is there to be changed. */
 export const plannedWorkbooks = workbooks.map(({ title, description, build }) => ({
   title,
-  description,
+  about: description,
   sheet: () => {
     const book = build();
     const begin = book.sheets[0].entries.find(({ style }) => style === "input")?.cell;

@@ -17,6 +17,8 @@ export class StatusLine {
 
   /** While a sheet is being opened. */
   opening(): void {
+    clearTimeout(this.timer);
+    this.remark = "";
     this.last = undefined;
     this.line.textContent = "Opening the sheet…";
   }

@@ -34,6 +34,7 @@ export class SheetLock {
 
   /** Asks the other tab to hand over and waits until it has. */
   async takeOver(): Promise<void> {
+    if (this.release) return;
     this.channel.postMessage({ id: this.id } satisfies Handover);
     const patience = new AbortController();
     const timer = setTimeout(() => {

@@ -27,6 +27,7 @@ import { freshId } from "./workbook";
 import { fitBuiltIns } from "./builtIns";
 import { fromFile } from "./xlsx/formulas";
 import { readXlsx } from "./xlsx/read";
+import { renamedSheets, withSheetsRenamed } from "./xlsx/sheetNames";
 
 /** Longest wait for a workbook, and for its start: on a busy machine that may take a while. In milliseconds. */
 const PATIENCE = 120_000;
@@ -60,16 +61,17 @@ export function workOutIn(bytes: Uint8Array): WorkOut {
   };
 }
 
-/** Works out formulas beside the cells of a workbook that is open and worked out; its sheets are called as in the file. */
+/** Works out formulas beside the cells of a workbook that is open and worked out; they name its sheets as its file does. */
 export function workOutBeside(injector: Injector, workbook: Workbook): WorkOut {
   return async (asked) => {
     const calculator = new Calculator(injector);
     const sheetIds = new Map(workbook.getSheets().map((sheet) => [sheet.getName(), sheet.getSheetId()]));
+    const names = new Map([...renamedSheets([...sheetIds.keys()])].map(([name, inFile]) => [inFile, name]));
     const unitId = workbook.getUnitId();
     const values = await calculator.calculateAll(
       asked.map(({ sheet, cell, formula }) => ({
-        formula: unlike(fromFile(formula)),
-        place: { unitId, sheetId: sheetIds.get(sheet) ?? "", ...cellPlace(cell) },
+        formula: unlike(withSheetsRenamed(fromFile(formula), names)),
+        place: { unitId, sheetId: sheetIds.get(names.get(sheet) ?? sheet) ?? "", ...cellPlace(cell) },
       })),
     );
     return values.map(answerOf);

@@ -48,6 +48,11 @@ export function significant(parts: readonly Part[]): Part[] {
   return parts.filter((part) => part.kind !== "leaf" || !["whitespace", "newline"].includes(part.type));
 }
 
+/** Whether a part names cells. */
+export function isReference(part: Part): boolean {
+  return part.kind === "leaf" && /^(?:range|structured)/.test(part.type);
+}
+
 /** Whether a part is this operator. */
 export function isOperator(part: Part | undefined, ...operators: string[]): boolean {
   return part?.kind === "leaf" && part.type === "operator" && operators.includes(part.text);

@@ -41,7 +41,7 @@ describeInBrowser("Nothing is lost", () => {
   test("when the tab is closed right after an edit", async () => {
     const closed = await open();
     await type(closed, "J5", "not lost");
-    await closed.close({ runBeforeUnload: true });
+    await Promise.all([closed.waitForEvent("close"), closed.close({ runBeforeUnload: true })]);
     const page = await open();
     await expectCell(page, "J5", "J5 not lost");
   });
@@ -87,10 +87,14 @@ describeInBrowser("Nothing is lost", () => {
     const second = await open();
     expect(await second.getByRole("alert").textContent()).toMatch(/open in another tab/);
     await type(first, "J5", "the last change");
+    await first.keyboard.type("still being typed", { delay: 5 });
     await second.bringToFront();
-    await second.getByRole("button", { name: "Work on it here" }).click();
+    // Twice, as impatient people do.
+    await second.getByRole("button", { name: "Work on it here" }).dblclick();
     await first.getByRole("alert").getByText("open in another tab").waitFor(PATIENCE);
+    await ready(second);
     await expectCell(second, "J5", "J5 the last change");
+    await expectCell(second, "J6", "J6 still being typed");
     await type(second, "J6", "from the second");
     await kept(second);
     await second.close();

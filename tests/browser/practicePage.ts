@@ -4,15 +4,16 @@ import type { Page } from "playwright-core";
 /** On a busy machine the page takes its time. */
 export const PATIENCE = { timeout: 30_000 };
 
-/** Waits until the grid answers. */
+/** Waits until the grid answers, and takes keys where this tab works on the sheet. */
 export async function ready(page: Page): Promise<void> {
+  await page.locator('#grid[aria-busy="false"]').waitFor(PATIENCE);
   await page.waitForFunction(() => document.querySelector("#status b"), undefined, PATIENCE);
 }
 
-/** Waits until all is kept. */
+/** Waits until all is kept. A change is known to the page a moment after its last key. */
 export async function kept(page: Page): Promise<void> {
-  await page.waitForTimeout(500);
-  await page.locator("#kept").getByText("Kept in this browser").waitFor(PATIENCE);
+  await page.waitForTimeout(200);
+  await page.locator('#kept[aria-busy="false"]').getByText("Kept in this browser").waitFor(PATIENCE);
 }
 
 /** Selects a cell by its name. Right after a sheet has been opened, the view may take the field away once more. */

@@ -160,6 +160,22 @@ export const length: Case[] = [
   { call: "LENGTHTEXT", cells: [-0.25], gives: "-1/4", source: "derived", note: "a shortfall keeps its sign" },
   {
     call: "LENGTHTEXT",
+    cells: ["-2 1/4"],
+    gives: "-2 1/4",
+    source: "derived",
+    note: "a shortfall written as text, too",
+  },
+  { call: "LENGTHTEXT", cells: [" − 5.08 cm"], gives: "-2", source: "derived", note: "5.08 ÷ 2.54 = 2, below 0" },
+  {
+    call: "LENGTHTEXT",
+    cells: ["-2 1/4", null, "cm"],
+    gives: "-2.3",
+    source: "derived",
+    note: "22.5 tenths, away from 0",
+  },
+  { call: "LENGTHTEXT", cells: ["-"], fails: "#VALUE!", says: "length is missing", source: "derived" },
+  {
+    call: "LENGTHTEXT",
     cells: [7.62, null, "cm"],
     gives: "7.6",
     source: "derived",

@@ -32,6 +32,21 @@ export const plans: Case[] = [
     source: "derived",
     note: "3 a strip, 21 strips",
   },
+  {
+    call: "PLANLENGTH",
+    cells: [
+      [
+        ["bars", 3.375, 9.75, 20],
+        ["posts", 10, 1.875, 19],
+        ["blocks", 9.125, 6.5, 8],
+        ["keys", 6.75, 1.625, 7],
+        ["panels", 10.875, 9.25, 6],
+      ],
+    ],
+    gives: 53.25,
+    source: "derived",
+    note: "strips of 10 + 10 + 9 3/4 + 2 × 9 1/4 + 3 3/8 + 1 5/8 in; the length itself is the least, not only the 1 1/2 yd to buy",
+  },
   { call: "PLANLENGTH", cells: [SQUARES, 40, 1], gives: 13.5, source: "derived", note: "12½ in and 1 in to square up" },
   {
     call: "PLANLENGTH",

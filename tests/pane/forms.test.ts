@@ -78,6 +78,20 @@ test.each([
   ["BORDERSTRIPS", [60, 80, 6, null, null, "diagonal"], "Strips of 6 1/2 in joined on the diagonal"],
   ["BORDERSTRIPS", [60, 80, 6], "Border of 6 in, corners butted"],
   ["BORDERFABRIC", [60, 80, 6, null, null, "mitered"], "Border of 6 in, corners mitered"],
+  ["BORDERFABRIC", [60, 80, 6, null, null, " Mitred"], "Border of 6 in, corners mitered"],
+  ["BORDERLENGTHS", [60, 80, 6, "mitred"], "Border of 6 in, corners mitered"],
+  ["BORDERSTRIPS", [60, 80, 6, null, "mitred"], "Border of 6 in, corners mitered"],
+  [
+    "TUBELENGTH",
+    [
+      [
+        [3, null],
+        [2, 4],
+      ],
+      2.5,
+    ],
+    "Half-square units from a tube of 2 1/2 in strips",
+  ],
   ["BINDINGSTRIPS", [60, 72, 2.25], "Strips of 2 1/4 in joined on the diagonal"],
   ["BINDINGFABRIC", [150, 180, null, null, null, null, "cm"], "Strips of 6.5 cm joined on the diagonal"],
   ["BORDERMEASURED", [60.25, 59.75, 60.5], "Borders cut 60 1/4 in from three measurements"],

@@ -94,7 +94,7 @@ test("finished, unfinished and cut are told beside each other", () => {
   });
   expect(sizes("BORDERSIZE", [45, 54, 5], [[55, 64]])).toMatchObject({
     finished: "55 in × 64 in",
-    unfinished: "55 1/2 in × 64 1/2 in",
+    unfinished: "55 1/2 in × 64 1/2 in (seams of 1/4 in)",
   });
   expect(sizes("STRIPSNEEDED", [63, 9.5], 16)).toBeUndefined();
 });

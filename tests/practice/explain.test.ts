@@ -1,4 +1,5 @@
 /** The sentence behind an error cell. */
+import { engineSentence, isErrorCode } from "../../src/practice/errors";
 import { workbookOf } from "../../src/practice/workbook";
 import { Recalculated } from "./recalculate";
 
@@ -22,6 +23,8 @@ beforeAll(async () => {
     11: { 1: { v: "in the way" } },
     14: { 0: { f: '=IFERROR(B1,"fine")' }, 1: { f: "=A16" } },
     15: { 0: { f: "=B15" } },
+    17: { 0: { f: '=IF(A1="x",E18,0)' }, 4: { f: '=QUILT.CUTSQUARE("mine")' } },
+    18: { 0: { f: "=SUM(E:E)" }, 1: { f: "=SUM(18:18)" } },
   };
   const other = { 0: { 0: { f: "=Plan!B1*2" } } };
   book = await Recalculated.open(
@@ -46,6 +49,9 @@ test.each<[string, string, string, RegExp]>([
   ["of the program", "A10", "#DIV/0!", /divided by 0/],
   ["of the program, in a cell that is read", "B10", "#DIV/0!", /^From A10: .*divided by 0/],
   ["of a name that is not known", "C10", "#NAME?", /check the spelling/],
+  ["of the cell in a whole column", "A19", "#VALUE!", /^From E18: .*“mine”/],
+  ["of the cell in a whole row", "B19", "#VALUE!", /^From E18: .*“mine”/],
+  ["of a cell that is read, and of no other, beside one that shows none", "A18", "#VALUE!", /^From E18: .*“mine”/],
   ["of a table that has no room", "A11", "#SPILL!", /needs room/],
 ])("is that %s", async (_, cell, code, sentence) => {
   expect(await book.explain("Plan", cell)).toEqual({ code, sentence: expect.stringMatching(sentence) as string });
@@ -73,4 +79,16 @@ test("follows the cell when it has been changed", async () => {
   await book.type("Plan", "A1", 2);
   expect(await book.explain("Plan", "B1")).toBeUndefined();
   expect(book.value("Plan", "D1")).toBe(3.5);
+});
+
+test("only errors are errors, whatever a cell holds", () => {
+  for (const text of ["#VALUE!", "#NAME?", "#SPILL!"]) expect(isErrorCode(text)).toBe(true);
+  for (const text of ["constructor", "toString", "valueOf", "__proto__", "", 5, null])
+    expect(isErrorCode(text)).toBe(false);
+});
+
+test("the sentence for a name comes at once, however many brackets are open", () => {
+  const started = Date.now();
+  expect(engineSentence("#NAME?", `=x${"{".repeat(200_000)}`)).toMatch(/check the spelling/);
+  expect(Date.now() - started).toBeLessThan(1000);
 });

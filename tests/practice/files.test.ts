@@ -5,6 +5,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { cellPlace } from "../../src/practice/address";
 import { starterWorkbook } from "../../src/practice/starter";
 import { emptyWorkbook, workbookOf } from "../../src/practice/workbook";
+import { openPackage } from "../../src/practice/xlsx/package";
 import { readXlsx } from "../../src/practice/xlsx/read";
 import { writeXlsx } from "../../src/practice/xlsx/write";
 import { Recalculated } from "./recalculate";
@@ -92,6 +93,7 @@ test("errors, truth, text that looks like a number, merged, frozen and hidden pa
     cellData: {
       0: { 0: { v: "1/4", t: 1 }, 1: { v: 1, t: 3 }, 2: { f: '=QUILT.CUTSQUARE("x")' }, 3: { f: "=1/0" } },
       1: { 0: { v: "line one\nline two" } },
+      2: { 0: { v: "constructor" }, 1: { v: "toString" } },
     },
     mergeData: [{ startRow: 1, startColumn: 0, endRow: 1, endColumn: 2 }],
     freeze: { xSplit: 1, ySplit: 1, startRow: 1, startColumn: 1 },
@@ -109,6 +111,7 @@ test("errors, truth, text that looks like a number, merged, frozen and hidden pa
   });
   expect(first.name).toBe("It's one");
   expect(first.cellData![1][0].v).toBe("line one\nline two");
+  expect(first.cellData![2]).toMatchObject({ 0: { v: "constructor" }, 1: { v: "toString" } });
   expect(first.mergeData).toEqual(sheet.mergeData);
   expect(first.freeze).toEqual(sheet.freeze);
   expect(first.columnData![2].hd).toBe(BooleanNumber.TRUE);
@@ -205,6 +208,20 @@ describe("a file that cannot be opened says why", () => {
   test("with definitions that grow", async () => {
     const text = '<!DOCTYPE x [<!ENTITY a "aaaaaaaaaa"><!ENTITY b "&a;&a;&a;&a;">]>';
     expect(await refusal(changed("xl/worksheets/sheet1.xml", (xml) => text + xml))).toMatch(/not opened/);
+  });
+
+  test("with tags that are never closed, in little time", () => {
+    // The comment keeps the tags from being refused at once.
+    const bytes = changed("xl/workbook.xml", () => `<!-- -->${"<extLst ".repeat(100_000)}`);
+    const started = Date.now();
+    openPackage(bytes);
+    expect(Date.now() - started).toBeLessThan(2000);
+  });
+
+  test("with tags within tags", async () => {
+    const started = Date.now();
+    expect(await refusal(changed("xl/styles.xml", (xml) => xml + "<font ".repeat(100_000)))).toMatch(/damaged/);
+    expect(Date.now() - started).toBeLessThan(2000);
   });
 
   test("with too many cells", async () => {

@@ -59,7 +59,7 @@ const LARGEST = 100;
  * @throws Problem "bad input" naming the cell: "row 2, column 3: …"
  */
 export function readBlock(cells: readonly (readonly string[])[], names = new FabricNames()): Block {
-  const [rows, columns] = [cells.length, Math.max(0, ...cells.map((row) => row.length))];
+  const [rows, columns] = [cells.length, cells.reduce((most, row) => Math.max(most, row.length), 0)];
   if (rows > LARGEST || columns > LARGEST) {
     throw new Problem("bad input", `the block is ${columns} × ${rows} cells; at most ${LARGEST} × ${LARGEST} are read`);
   }

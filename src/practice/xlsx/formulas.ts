@@ -1,5 +1,5 @@
 /** Formulas as the grid has them, and as spreadsheet files store them. */
-import { tokenize } from "@borgar/fx";
+import { stringifyTokens, tokenize, translateTokensToA1, translateTokensToR1C1 } from "@borgar/fx";
 import { NEW_EXCEL_FUNCTIONS } from "@univerjs/engine-formula";
 import { NAMESPACE } from "../catalogue";
 
@@ -35,7 +35,7 @@ export function toFile(formula: string): string {
 
 /** A formula of a file as it is typed, with the equals sign. A call may name the workbook of the add-in before it. */
 export function fromFile(stored: string): string {
-  const formula = outsideText(stored, (text) => text.replace(/(?:'(?:[^']|'')*'|\[\d+\])!(?=_xldudf_)/gi, ""));
+  const formula = outsideText(stored, withoutBooks);
   const tokens = tokenize(`=${formula.replace(/^=/, "")}`);
   return join(
     // The mark @ takes one cell of a range, which a call of ours does by itself. Files may keep it as a function.
@@ -49,6 +49,22 @@ export function fromFile(stored: string): string {
       return token.value.replace(/^_xlfn\.(_xlws\.)?/i, "").replace(/^_xlpm\./i, "");
     },
   );
+}
+
+/** A formula that was filled from its cell into others, where references without dollar signs move along. */
+export interface Filled {
+  /** How many references it holds. */
+  references: number;
+  /** As it reads in another cell. */
+  into(cell: string): string;
+}
+
+export function filledFrom(cell: string, formula: string): Filled {
+  const tokens = translateTokensToR1C1(tokenize(formula), cell);
+  return {
+    references: tokens.filter(({ type }) => type.startsWith("range")).length,
+    into: (other) => stringifyTokens(translateTokensToA1(tokens, other, { wrapEdges: false })),
+  };
 }
 
 /** Whether a formula calls one of the QUILT functions. */
@@ -67,6 +83,22 @@ function isCall(token: Token): boolean {
 
 function join(tokens: Token[], write: (token: Token) => string): string {
   return tokens.map(write).join("");
+}
+
+/** Takes the workbook of the add-in away from before its functions: `'Name of a file'!` or `[1]!`. */
+function withoutBooks(formula: string): string {
+  const pieces = formula.split(/!(?=_xldudf_)/i);
+  const last = pieces.pop() ?? "";
+  return pieces.map((piece) => withoutBook(piece) ?? `${piece}!`).join("") + last;
+}
+
+/** A piece of a formula without the workbook at its end; undefined where there is none. */
+function withoutBook(piece: string): string | undefined {
+  if (!piece.endsWith("'")) return /\[\d+\]$/.test(piece) ? piece.slice(0, piece.lastIndexOf("[")) : undefined;
+  // From behind, so that many apostrophes are walked over once; two in a row are part of the name.
+  let start = piece.length - 2;
+  while (start >= 0 && (piece[start] !== "'" || piece[start - 1] === "'")) start -= piece[start] === "'" ? 2 : 1;
+  return start < 0 ? undefined : piece.slice(0, start);
 }
 
 /** Changes a formula outside the texts in quotes. */

@@ -82,11 +82,15 @@ export function openPackage(bytes: Uint8Array): Package | { refusal: string } {
   return { bytes: zipSync(parts, { level: 0 }), leftOut: [...new Set(leftOut)] };
 }
 
+/** A tag in which another one begins. The reader finds each of them, and takes long over it. */
+const BROKEN_TAG = /<[^<>?][^<>]*</;
+
 /** A part without what is left out. */
 function readPart(name: string, xml: string): { xml: string; leftOut: string[] } | { refusal: string } {
   if (/<!(DOCTYPE|ENTITY)/i.test(xml)) {
     return { refusal: "the file holds definitions that no spreadsheet program writes; it is not opened." };
   }
+  if (!xml.includes("<!") && BROKEN_TAG.test(xml)) return { refusal: DAMAGED };
   const leftOut: string[] = [];
   if (name === "xl/workbook.xml") {
     for (const element of WORKBOOK_ELEMENTS) xml = without(xml, element);
@@ -105,16 +109,19 @@ function readPart(name: string, xml: string): { xml: string; leftOut: string[] }
 
 /** The XML without any element of a name. One pass, whatever the text. */
 function without(xml: string, element: string): string {
-  const opening = new RegExp(`<${element}(?=[\\s/>])[^>]*>`, "g");
+  const opening = new RegExp(`<${element}(?=[\\s/>])`, "g");
+  const close = `</${element}>`;
   let kept = "";
   let from = 0;
   for (let found = opening.exec(xml); found; found = opening.exec(xml)) {
+    const tagEnd = xml.indexOf(">", opening.lastIndex);
+    // The reader refuses a tag that is never closed.
+    if (tagEnd < 0) break;
     kept += xml.slice(from, found.index);
-    const close = `</${element}>`;
-    const end = found[0].endsWith("/>") ? opening.lastIndex : xml.indexOf(close, opening.lastIndex) + close.length;
-    if (end < opening.lastIndex) return kept;
-    from = end;
-    opening.lastIndex = end;
+    const closing = xml[tagEnd - 1] === "/" ? tagEnd : xml.indexOf(close, tagEnd);
+    if (closing < 0) return kept;
+    from = closing === tagEnd ? tagEnd + 1 : closing + close.length;
+    opening.lastIndex = from;
   }
   return kept + xml.slice(from);
 }

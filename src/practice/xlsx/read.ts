@@ -1,18 +1,10 @@
 /** Reads an .xlsx file into a workbook for the grid, or says in a sentence why it cannot be read. */
 import { type Cell, dateToExcel, Workbook, type Worksheet } from "@cj-tech-master/excelts";
-import {
-  BooleanNumber,
-  CellValueType,
-  type ICellData,
-  type IRange,
-  type IWorkbookData,
-  type IWorksheetData,
-} from "@univerjs/core";
-import { cellPlace } from "../address";
+import { BooleanNumber, CellValueType, type ICellData, type IWorkbookData, type IWorksheetData } from "@univerjs/core";
 import { COLUMNS, ROWS, workbookOf } from "../workbook";
-import { fromFile } from "./formulas";
 import { keptNames } from "./names";
 import { DAMAGED, openPackage } from "./package";
+import { FileFormulas, rangeOf, SheetFormulas, TooLarge } from "./sheetFormulas";
 import { fromCharacters, fromPoints } from "./sizes";
 import { styleFromFile } from "./styles";
 
@@ -30,8 +22,6 @@ const MOST_ROWS = 100_000;
 
 const TOO_LARGE = "the file is too large for the practice sheet.";
 
-class TooLarge extends Error {}
-
 export async function readXlsx(bytes: Uint8Array): Promise<ReadFile> {
   const opened = openPackage(bytes);
   if ("refusal" in opened) return opened;
@@ -39,19 +29,22 @@ export async function readXlsx(bytes: Uint8Array): Promise<ReadFile> {
     const file = new Workbook();
     await file.xlsx.load(opened.bytes);
     if (file.worksheets.length === 0) return { refusal: "the file holds no sheet with cells." };
+    const formulas = new FileFormulas();
     const workbook = workbookOf(
       "Opened file",
-      file.worksheets.map((page) => readSheet(page)),
+      file.worksheets.map((page) => readSheet(page, new SheetFormulas(page, formulas, MOST_COLUMNS))),
     );
-    return { workbook: { ...workbook, resources: keptNames(file.definedNames.model) }, leftOut: opened.leftOut };
+    return {
+      workbook: { ...workbook, resources: keptNames(file.definedNames.model) },
+      leftOut: [...opened.leftOut, ...(formulas.isOneMissing ? ["some formulas (their values stay)"] : [])],
+    };
   } catch (thrown) {
     return { refusal: thrown instanceof TooLarge ? TOO_LARGE : DAMAGED };
   }
 }
 
-function readSheet(page: Worksheet): Partial<IWorksheetData> {
+function readSheet(page: Worksheet, formulas: SheetFormulas): Partial<IWorksheetData> {
   const cellData: Record<number, Record<number, ICellData>> = {};
-  const tables: IRange[] = [];
   let count = 0;
   let [lastRow, lastColumn] = [0, 0];
   // Not with eachRow, which passes over rows that only have a look.
@@ -59,7 +52,7 @@ function readSheet(page: Worksheet): Partial<IWorksheetData> {
     const row = page.findRow(r + 1);
     for (let c = 0; c < (row?.cellCount ?? 0); c++) {
       const cell = row?.findCell(c + 1);
-      const data = cell && readCell(cell, tables);
+      const data = cell && readCell(cell, formulas);
       if (!data) continue;
       const isEmpty = !("v" in data || "f" in data);
       const beyond = r >= MOST_ROWS || c >= MOST_COLUMNS || count >= (isEmpty ? MOST_CELLS / 2 : MOST_CELLS);
@@ -114,23 +107,20 @@ function freeze(xSplit: number, ySplit: number): IWorksheetData["freeze"] {
   return { xSplit, ySplit, startColumn: xSplit > 0 ? xSplit : -1, startRow: ySplit > 0 ? ySplit : -1 };
 }
 
-/** @param tables ranges filled by formulas above and to the left; cells in them are kept by their formula */
-function readCell(cell: Cell, tables: IRange[]): ICellData | undefined {
+function readCell(cell: Cell, formulas: SheetFormulas): ICellData | undefined {
   const s = styleFromFile(cell.style);
   const look = s ? { s } : {};
   if (cell.isMerged && cell.master !== cell) return s && look;
-  const [row, column] = [cell.row - 1, cell.col - 1];
-  const value = cell.value;
-  if (value && typeof value === "object" && "ref" in value && value.ref) tables.push(rangeOf(value.ref));
-  else if (tables.some((table) => holds(table, row, column))) return s && look;
-  if (cell.formula) return { ...look, f: fromFile(cell.formula), ...plainValue(resultOf(cell)) };
-  const plain = plainValue(value);
+  const f = formulas.of(cell);
+  if (f === undefined && formulas.isFilled(cell)) return s && look;
+  const plain = plainValue(resultOf(cell));
+  if (f !== undefined) return { ...look, f, ...plain };
   return plain || s ? { ...look, ...plain } : undefined;
 }
 
-function resultOf(cell: Cell): Cell["value"] {
-  const value = cell.value;
-  return value && typeof value === "object" && "result" in value ? value.result : undefined;
+/** What the cell shows, by its formula or without one. */
+function resultOf({ value }: Cell): Cell["value"] {
+  return value && typeof value === "object" && "result" in value ? value.result : value;
 }
 
 function plainValue(value: Cell["value"]): Pick<ICellData, "v" | "t"> | undefined {
@@ -145,13 +135,4 @@ function plainValue(value: Cell["value"]): Pick<ICellData, "v" | "t"> | undefine
   if ("text" in value) return { v: value.text, t: CellValueType.STRING };
   if ("checkbox" in value) return { v: value.checkbox ? 1 : 0, t: CellValueType.BOOLEAN };
   return undefined;
-}
-
-function rangeOf(text: string): IRange {
-  const [first, last = first] = text.split(":").map((cell) => cellPlace(cell.replace(/\$/g, "")));
-  return { startRow: first.row, startColumn: first.column, endRow: last.row, endColumn: last.column };
-}
-
-function holds(range: IRange, row: number, column: number): boolean {
-  return row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn;
 }

@@ -18,14 +18,18 @@ import type { Content } from "../content";
 import { isErrorCode } from "../errors";
 import { definedNames } from "./names";
 import { callsQuilt, toFile } from "./formulas";
+import { namesInFile, renamedSheets, withSheetsRenamed } from "./sheetNames";
 import { styleToFile } from "./styles";
 import { toCharacters, toPoints } from "./sizes";
 
 export async function writeXlsx({ workbook, spilled, tables }: Content): Promise<Uint8Array<ArrayBuffer>> {
   const file = new Workbook();
-  for (const id of workbook.sheetOrder) {
+  const names = namesOf(workbook);
+  const pageNames = namesInFile(names);
+  const renamed = renamedSheets(names);
+  for (const [index, id] of workbook.sheetOrder.entries()) {
     const sheet = workbook.sheets[id];
-    const page = file.addWorksheet(sheet.name ?? id, {
+    const page = file.addWorksheet(pageNames[index], {
       ...(sheet.hidden === BooleanNumber.TRUE ? { state: "hidden" } : {}),
       views: [view(sheet)],
       pageSetup: { orientation: "landscape", fitToPage: true, fitToWidth: 1, fitToHeight: 0 },
@@ -36,7 +40,7 @@ export async function writeXlsx({ workbook, spilled, tables }: Content): Promise
     }
     for (const [row, column, cell] of cellsOf(sheet.cellData)) {
       const target = page.getCell(row + 1, column + 1);
-      const value = cell.f ? formulaValue(cell, row, column, tables[id]?.[row]?.[column]) : plainValue(cell);
+      const value = cell.f ? formulaValue(cell, row, column, tables[id]?.[row]?.[column], renamed) : plainValue(cell);
       if (value !== null) target.value = value;
       target.style = styleToFile(styleOf(cell, workbook) ?? {});
     }
@@ -44,8 +48,13 @@ export async function writeXlsx({ workbook, spilled, tables }: Content): Promise
       page.mergeCells(merged.startRow + 1, merged.startColumn + 1, merged.endRow + 1, merged.endColumn + 1);
     }
   }
-  file.definedNames.model = definedNames(workbook);
+  file.definedNames.model = definedNames(workbook, renamed);
   return new Uint8Array(await file.xlsx.writeBuffer());
+}
+
+/** The names of the sheets in their order. */
+function namesOf({ sheetOrder, sheets }: IWorkbookData): string[] {
+  return sheetOrder.map((id) => sheets[id].name ?? id);
 }
 
 function view(sheet: Partial<IWorksheetData>): Worksheet["views"][number] {
@@ -87,8 +96,14 @@ function plainValue(cell: ICellData): string | number | boolean | CellErrorValue
   return value;
 }
 
-function formulaValue(cell: ICellData, row: number, column: number, table: Nullable<IRange>): CellValueInput {
-  const typed = cell.f ?? "";
+function formulaValue(
+  cell: ICellData,
+  row: number,
+  column: number,
+  table: Nullable<IRange>,
+  renamed: ReadonlyMap<string, string>,
+): CellValueInput {
+  const typed = withSheetsRenamed(cell.f ?? "", renamed);
   const formula = toFile(typed);
   const result = plainValue({ ...cell, p: null }) ?? undefined;
   if (!table && !callsQuilt(typed)) return { formula, result };

@@ -1,4 +1,5 @@
 /** What formulas come to, and how whoever makes a class copy is asked for it. */
+import type { Area } from "./places";
 
 /** An error of a cell by its code, such as #N/A. */
 export interface CellError {
@@ -17,6 +18,8 @@ export interface Asked {
   readonly cell: string;
   /** As the file stores it, with an equals sign before it. */
   readonly formula: string;
+  /** What the formula fills in the file, where it is that of the cell. */
+  readonly area?: Area;
   /** It is the plain twin of the formula in the cell, not the formula itself. */
   readonly isTwin: boolean;
 }

@@ -85,7 +85,8 @@ function askedOf({ sheet, cell, formula, twins }: Work): Asked[] {
     formula: `=${text}`,
     isTwin,
   });
-  return [one(cell, formula, false), ...twins.map((twin) => one(twin.place, twin.formula, true))];
+  const own = { ...one(cell, formula, false), area: cell.area ?? { first: cell, last: cell } };
+  return [own, ...twins.map((twin) => one(twin.place, twin.formula, true))];
 }
 
 class Turning {

@@ -1,6 +1,6 @@
 /** The part of reading arguments that has to do with numbers, units and guards; reader.ts has what templates ask for. */
 import { CONVENTIONS, type Conventions } from "../../math/conventions";
-import { parseLength } from "../../math/length";
+import { afterMinus, parseLength } from "../../math/length";
 import { Problem } from "../../math/problem";
 import { fabricUnit, fromInches, type System } from "../../math/units";
 import { type Argument, NO_ANSWER, NoTwin, type One } from "./argument";
@@ -201,6 +201,13 @@ export class NumberReader {
   /** A text length, in the maker's units. */
   protected lengthText(text: string): Formula {
     return this.bySystem((system) => tidy(fromInches(parseLength(text, system), system)));
+  }
+
+  /** A text length that may be below 0. */
+  protected signedText(text: string): Formula {
+    const size = afterMinus(text);
+    if (size === undefined) return this.lengthText(text);
+    return this.bySystem((system) => tidy(-fromInches(parseLength(size, system), system)));
   }
 
   /** A text amount of fabric, in yards (meters). */

@@ -58,7 +58,7 @@ export class Reader extends NumberReader {
 
   /** A length that may be below 0. */
   signedLength(name: string): Formula {
-    return this.number(name, { least: -LONGEST, most: LONGEST });
+    return this.number(name, { least: -LONGEST, most: LONGEST }, undefined, (text) => this.signedText(text));
   }
 
   /** An amount of fabric in yards (meters). */
