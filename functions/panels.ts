@@ -30,7 +30,7 @@ export function panelsNeeded(list: any[][], panelWidth: any, panelHeight: any, t
 /**
  * Which lengths to cut from which bolts: fewest bolts, then least left over.
  *
- * Lengths that share no mark count up to 1/16 in or 0.1 cm longer. No bolt is longer than 1000 yards (meters).
+ * Lengths that share no mark count up to 1/16 in or 0.1 cm longer. No bolt is longer than 500 yards.
  * @customfunction BOLTPLAN
  * @param list Rows of label, length, count: lengths to cut, in yards (meters).
  * @param bolts Bolts at hand: one column of lengths, or rows of label, length and count; in yards (meters).
@@ -55,7 +55,7 @@ export function boltPlan(list: any[][], bolts: any[][], generosity?: any, units?
         bolt.label,
         door.showsFabric(stock[bolt.bolt].length),
         bolt.cuts.map((cut) => `${cut.count} × ${cut.label}`).join(", "),
-        door.showsFabric(panels.leftOnBolt(planned, bolt)),
+        door.showsFabric(bolt.left * planned.mark),
       ]),
       ["total", plan.boltCount, `${proof}${proviso}`, door.showsFabric(planned.left)],
     ];

@@ -1,6 +1,6 @@
 /** A cut plan as the table that a cutter follows. */
 import type { Join, Piece, Strip } from "../src/math/cutplan";
-import { leastText, leftAtEnd, type Plan } from "../src/math/plans";
+import { leastText, type Plan } from "../src/math/plans";
 import { type Show, showing } from "../src/math/show";
 import type { Door, Value } from "./cells";
 
@@ -14,7 +14,7 @@ export function planTable(door: Door, plan: Plan): Value[][] {
       lengthOf(strip.height),
       strip.times,
       cutting(show, plan, strip),
-      door.showsLength(leftAtEnd(plan, strip)),
+      lengthOf(strip.left),
     ]),
     ...plan.cuts.joins.map((join): Value[] => ["join", join.strips, joining(show, plan, join), ""]),
     ["total", plan.cuts.stripCount, summary(show, plan), ""],

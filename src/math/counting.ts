@@ -55,11 +55,6 @@ export function marksIn({ mark }: Counting, length: number): number {
   return isMultiple(mark, length) ? nearestCount(mark, length) : fits(mark, length);
 }
 
-/** The size that is counted as so many marks: its own, also where it is rounded up. */
-export function exactSize(counting: Counting, sizes: readonly Inches[], marks: number): Inches {
-  return sizes.find((size) => marksFor(counting, size) === marks) ?? inches(marks * counting.mark);
-}
-
 /** How a proof that counts rounded sizes goes on. */
 export function roundedText({ mark, rounded }: Counting): Line {
   return (show) => (rounded ? ` for sizes rounded up to ${show.length(mark)}` : "");

@@ -1,21 +1,11 @@
 /** Panels of one size, such as fat quarters, and bolts of several lengths. */
 import { counted } from "./counted";
-import {
-  type Counting,
-  countingMark,
-  exactSize,
-  FINEST_TO_PLAN,
-  marksFor,
-  marksIn,
-  roundedText,
-  RULER_MARK,
-} from "./counting";
-import { type BoltPlan, type PanelPlan, planBolts, planPanels, type UsedBolt } from "./cutplan";
+import { type Counting, countingMark, FINEST_TO_PLAN, marksFor, marksIn, roundedText, RULER_MARK } from "./counting";
+import { type BoltPlan, type PanelPlan, planBolts, planPanels } from "./cutplan";
 import { type ListedPatch, lying, sizesOf } from "./plans";
 import { Problem } from "./problem";
-import { atMost, difference } from "./rounding";
 import { showing } from "./show";
-import { type Inches, inches, type System, toInches } from "./units";
+import { type Inches, inches, type System } from "./units";
 import { step } from "./working";
 
 export interface PanelOptions {
@@ -47,8 +37,7 @@ export function planInPanels(
   height: Inches,
   { trimming = true, system = "in" }: PanelOptions = {},
 ): PlannedPanels {
-  const sizes = sizesOf(list);
-  const counting = countingMark(sizes, RULER_MARK[system], { finest: FINEST_TO_PLAN });
+  const counting = countingMark(sizesOf(list), RULER_MARK[system], { finest: FINEST_TO_PLAN });
   const marks = (size: Inches) => marksFor(counting, size);
   const cuts = planPanels(
     list.map((patch, index) => {
@@ -58,7 +47,7 @@ export function planInPanels(
       return { ...patch, width: marks(patch.width), height: marks(patch.height), ...lying(patch.grain) };
     }),
     { width: marksIn(counting, width), height: marksIn(counting, height) },
-    { trimming, show: (count) => showing(system).length(exactSize(counting, [width, height, ...sizes], count)) },
+    { trimming, show: (count) => showing(system).length(count * counting.mark) },
   );
   step((show) => {
     const least = `no plan takes fewer than ${cuts.panelBound}${roundedText(counting)(show)}`;
@@ -85,8 +74,10 @@ export interface PlannedBolts extends Counting {
   left: Inches;
 }
 
-/** Longer bolts, and finer marks on long ones, would only make the planner slow. */
-const LONGEST_BOLT: Readonly<Record<System, Inches>> = { in: toInches(1000, "yd"), cm: toInches(1000, "m") };
+/** 500 yards: nobody rolls a longer bolt, and it would only make the planner slow. */
+const LONGEST_BOLT = 18_000;
+
+/** Finer marks on a long bolt would make it slow, too. */
 const MOST_MARKS = 1_000_000;
 
 /**
@@ -103,28 +94,24 @@ export function boltPlan(
   generosity = inches(0),
   system: System = "in",
 ): PlannedBolts {
-  const most = LONGEST_BOLT[system];
-  const longest = Math.max(...bolts.map(({ length }) => length));
-  if (!atMost(longest, most)) {
-    throw new Problem("bad input", (show) => `a bolt of ${show.fabric(longest)} is more than ${show.fabric(most)}`);
+  for (const { label, length } of bolts) {
+    if (length <= LONGEST_BOLT) continue;
+    throw new Problem(
+      "bad input",
+      (show) => `${label} is more than ${show.fabric(LONGEST_BOLT)}; no bolt is that long`,
+    );
   }
+  const stock = bolts.map(({ length }) => length);
   const counting = countingMark(
     cuts.map(({ length }) => inches(length + generosity)),
     RULER_MARK[system],
-    { besides: bolts.map(({ length }) => length), finest: inches(longest / MOST_MARKS) },
+    { besides: stock, finest: inches(Math.max(...stock) / MOST_MARKS) },
   );
   const plan = planBolts(
     cuts.map((cut) => ({ ...cut, length: marksFor(counting, cut.length + generosity) })),
     bolts.map((bolt) => ({ ...bolt, length: marksIn(counting, bolt.length) })),
   );
-  const planned = { ...counting, plan, cuts, bolts, generosity };
-  const left = inches(plan.bolts.reduce((sum, bolt) => sum + leftOnBolt(planned, bolt), 0));
+  const left = inches(plan.left * counting.mark);
   step((show) => `${counted(plan.boltCount, "bolt")}, ${show.fabric(left)} left over`);
-  return { ...planned, left };
-}
-
-/** What is left of a bolt after its cuts, inches. */
-export function leftOnBolt(planned: Omit<PlannedBolts, "left">, { bolt, cuts }: UsedBolt): Inches {
-  const taken = cuts.reduce((sum, cut) => sum + cut.count * (planned.cuts[cut.row].length + planned.generosity), 0);
-  return difference(planned.bolts[bolt].length, inches(taken));
+  return { ...counting, plan, cuts, bolts, generosity, left };
 }

@@ -4,17 +4,8 @@
  */
 import { USUAL } from "./conventions";
 import { counted } from "./counted";
-import {
-  type Counting,
-  countingMark,
-  exactSize,
-  FINEST_TO_PLAN,
-  marksFor,
-  marksIn,
-  roundedText,
-  RULER_MARK,
-} from "./counting";
-import { type CutList, type CutPlan, planCuts, type Strip } from "./cutplan";
+import { type Counting, countingMark, FINEST_TO_PLAN, marksFor, marksIn, roundedText, RULER_MARK } from "./counting";
+import { type CutList, type CutPlan, planCuts } from "./cutplan";
 import { fabric, requireFabricWidth } from "./fabric";
 import { Problem, requireNotNegative } from "./problem";
 import { atMost, difference } from "./rounding";
@@ -84,9 +75,8 @@ export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): P
   requireNotNegative("squaring", squaring);
   const laid = list.map((patch) => laidToJoin(patch, fabricWidth));
   const sizes = sizesOf(laid);
-  const joins = laid.some((patch) => patch.grain === "join" && !atMost(patch.width, fabricWidth));
   const counting = countingMark(sizes, RULER_MARK[system], {
-    besides: joins ? [fabricWidth, inches(2 * seam)] : [],
+    besides: [fabricWidth, inches(2 * seam)],
     finest: FINEST_TO_PLAN,
   });
   const { mark } = counting;
@@ -98,7 +88,7 @@ export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): P
       width,
       trimming,
       joinLoss: marks(2 * seam),
-      show: (count) => showing(system).length(count === width ? fabricWidth : exactSize(counting, sizes, count)),
+      show: (count) => showing(system).length(count === width ? fabricWidth : count * mark),
     },
   );
   const lengthOf = (strips: number) => inches(strips * mark + squaring);
@@ -145,25 +135,15 @@ function laidToJoin(patch: ListedPatch, fabricWidth: Inches): ListedPatch {
   return swapped ? { ...patch, width: height, height: width } : patch;
 }
 
-/** What a strip leaves at its end, inches. */
-export function leftAtEnd({ mark, fabricWidth }: Plan, { used, pieces }: Strip): Inches {
-  const full = pieces.some((piece) => piece.part === "full width");
-  return full ? inches(0) : difference(fabricWidth, used * mark);
-}
-
-/** Whether a shorter plan is possible. */
+/** Whether a shorter plan is possible, and for what that holds: other joins, or the exact sizes, may take less. */
 export function leastText(plan: Plan): Line {
+  const { cuts, list, length, leastLength } = plan;
+  const asked = list.some((patch) => patch.grain === "join" && patch.count > 0);
+  const joins = asked ? ` with${cuts.joins.length > 0 ? " these" : "out"} joins` : "";
   return (show) => {
-    const above = `at most ${show.length(plan.length - plan.leastLength)} above the least possible`;
-    return `${plan.cuts.lengthProved ? "least length proved" : above}${provisoText(plan)(show)}`;
+    const above = `at most ${show.length(length - leastLength)} above the least possible`;
+    return `${cuts.lengthProved ? "least length proved" : above}${joins}${roundedText(plan)(show)}`;
   };
-}
-
-/** What a bound holds for: other joins, or the exact sizes, may take less. */
-function provisoText(plan: Plan): Line {
-  const asked = plan.list.some((patch) => patch.grain === "join" && patch.count > 0);
-  const joins = plan.cuts.joins.length > 0 ? " with these joins" : " without joins";
-  return (show) => `${asked ? joins : ""}${roundedText(plan)(show)}`;
 }
 
 function tooLarge(name: string, most: number): Problem {
@@ -174,14 +154,10 @@ function tooLarge(name: string, most: number): Problem {
 }
 
 function tell(plan: Plan): void {
-  const { cuts, length, leastLength, squaring } = plan;
+  const { cuts, length, squaring } = plan;
   step(
     (show) =>
       `${counted(cuts.stripCount, "strip takes", "strips take")} ${show.length(length)}${squaring > 0 ? " with squaring up" : ""}`,
   );
-  step((show) =>
-    cuts.lengthProved
-      ? `no plan takes less: ${leastText(plan)(show)}`
-      : `no plan takes less than ${show.length(leastLength)}${provisoText(plan)(show)}`,
-  );
+  step((show) => `${cuts.lengthProved ? "no plan takes less: " : ""}${leastText(plan)(show)}`);
 }

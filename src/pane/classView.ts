@@ -3,7 +3,7 @@ import { attempt, type Tell } from "./answerView";
 import type { FunctionEntry } from "./catalogue";
 import { button, element } from "./element";
 import { handoutOf } from "./handout";
-import { handoutPage, handoutView, printHandout } from "./handoutView";
+import { handoutPage, handoutView, printHandout } from "./handout/view";
 import { fileName, saveFile } from "./save";
 import type { Replaced, Sheet } from "./sheet";
 
@@ -116,7 +116,8 @@ export class ClassView {
     const { sheet, functions, tell } = this.around;
     const title = await sheet.workbookName();
     const handout = await handoutOf(await sheet.pages(), functions, title, new Date());
-    if (handout.supplies.length + handout.cutting.length + handout.measures.length === 0) {
+    const { supplies, supplyTables, cutting, cuttingTables, measures } = handout;
+    if ([supplies, supplyTables, cutting, cuttingTables, measures].every((list) => list.length === 0)) {
       this.paper.replaceChildren(element("p", {}, "This workbook holds no quilting formula with an answer yet."));
       return;
     }

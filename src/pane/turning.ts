@@ -19,7 +19,7 @@ export interface Origin {
  * @param page where the formula stands
  */
 export function originOf(reference: string, page: string): Origin | undefined {
-  // Whole columns are handed over from their first filled cell on, which the reference does not name.
+  // Whole columns are handed over only as far as they are filled.
   if (!/\d$/.test(reference)) return undefined;
   try {
     const area = areaOf(reference, page);

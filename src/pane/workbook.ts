@@ -4,6 +4,7 @@ import { supports, whyProgramCannot } from "./program";
 import {
   type CellValue,
   type DrawnPicture,
+  isErrorCode,
   type Replaced,
   type SelectedCell,
   type Sheet,
@@ -73,18 +74,15 @@ export class WorkbookSheet implements Sheet {
   values(reference: string, page: string): Promise<CellValue[][]> {
     return run(async (context) => {
       const range = await this.find(context, reference, page);
-      range.load("values,isNullObject");
+      range.load("values,valueTypes");
       await context.sync();
-      return range.isNullObject ? [[null]] : readValues(range.values);
+      return readValues(range);
     });
   }
 
   fills(reference: string, page: string): Promise<(string | null)[][]> {
     return run(async (context) => {
       const range = await this.find(context, reference, page);
-      range.load("isNullObject");
-      await context.sync();
-      if (range.isNullObject) return [[null]];
       const cells = range.getCellProperties({ format: { fill: { color: true, pattern: true } } });
       await context.sync();
       return cells.value.map((line) => line.map(({ format }) => colorOf(format?.fill)));
@@ -121,22 +119,36 @@ export class WorkbookSheet implements Sheet {
   /** A rectangle of cells, whole columns as far as they are filled, a spilled table, or a name. */
   private async find(context: Excel.RequestContext, reference: string, page: string): Promise<Excel.Range> {
     const named = /^[\p{L}_\\][\p{L}\p{N}_.\\]*$/u.test(reference) && !/^[A-Z]{1,3}\d+$/i.test(reference);
-    if (named) {
-      const item = context.workbook.names.getItemOrNullObject(reference);
-      item.load("isNullObject,type");
-      await context.sync();
-      if (item.isNullObject) throw new SheetProblem(`Nothing in this workbook is called “${reference}”`);
-      return item.getRange();
-    }
+    if (named) return this.findNamed(context, reference, page);
     const area = areaOf(reference, page);
     const sheet = context.workbook.worksheets.getItemOrNullObject(area.page);
     sheet.load("isNullObject");
     await context.sync();
     if (sheet.isNullObject) throw new SheetProblem(`There is no page “${area.page}”`);
     const cells = reference.replace(/^.*!/, "").replace(/#$/, "");
-    if (area.spilled) return sheet.getRange(cells).getSpillingToRange();
+    if (area.spilled) {
+      const table = sheet.getRange(cells).getSpillingToRangeOrNullObject();
+      return found(context, table, `No formula in ${cells} fills a table`);
+    }
     const range = sheet.getRange(cells);
-    return /\d/.test(cells) ? range : range.getUsedRangeOrNullObject(true);
+    if (/\d/.test(cells)) return range;
+    const filled = range.getUsedRangeOrNullObject(true);
+    filled.load("isNullObject");
+    await context.sync();
+    // The first cells count even where they are empty: INDEX and tables go by their places.
+    return filled.isNullObject ? range.getRow(0) : filled.getBoundingRect(range.getRow(0));
+  }
+
+  /** The cells of a name: one of the page goes before one of the workbook. */
+  private async findNamed(context: Excel.RequestContext, name: string, page: string): Promise<Excel.Range> {
+    const { workbook } = context;
+    const homes = supports("ExcelApi", "1.4") ? [workbook.worksheets.getItem(page), workbook] : [workbook];
+    const items = homes.map(({ names }) => names.getItemOrNullObject(name));
+    for (const item of items) item.load("isNullObject");
+    await context.sync();
+    const item = items.find(({ isNullObject }) => !isNullObject);
+    if (!item) throw new SheetProblem(`Nothing in this workbook is called “${name}”`);
+    return found(context, item.getRangeOrNullObject(), `“${name}” is no name of cells`);
   }
 
   insertFormula(formula: string, at?: { cell: string; page: string }): Promise<string> {
@@ -188,7 +200,7 @@ export class WorkbookSheet implements Sheet {
         return { formula, cell: plainAddress(cell.address), range: plainAddress(range.address), values: range.values };
       });
       const sheet = context.workbook.worksheets.getItem(page);
-      for (const { range, values } of kept) sheet.getRange(range).values = values;
+      for (const { range, values } of kept) sheet.getRange(range).values = values.map((line) => line.map(asValue));
       await context.sync();
       return {
         range: plainAddress(selection.address),
@@ -212,7 +224,7 @@ export class WorkbookSheet implements Sheet {
       const used = sheets.items
         .filter(({ visibility }) => visibility === "Visible")
         .map((sheet) => ({ name: sheet.name, range: sheet.getUsedRangeOrNullObject(true) }));
-      for (const { range } of used) range.load("values,formulas,rowIndex,columnIndex,isNullObject");
+      for (const { range } of used) range.load("values,valueTypes,formulas,rowIndex,columnIndex,isNullObject");
       await context.sync();
       return used
         .filter(({ range }) => !range.isNullObject)
@@ -220,7 +232,7 @@ export class WorkbookSheet implements Sheet {
           name,
           row: range.rowIndex,
           column: range.columnIndex,
-          values: readValues(range.values),
+          values: readValues(range),
           formulas: range.formulas.map((line) => line.map((formula) => (isFormula(formula) ? String(formula) : ""))),
         }));
     });
@@ -248,16 +260,24 @@ async function run<T>(batch: (context: Excel.RequestContext) => Promise<T>): Pro
     console.warn(thrown);
     const code = (thrown as { code?: string }).code ?? "";
     throw new SheetProblem(
-      REFUSALS[code] ?? "The spreadsheet program did not do that. Leave the cell you are typing in, and try again.",
+      REFUSALS.get(code) ?? "The spreadsheet program did not do that. Leave the cell you are typing in, and try again.",
     );
   }
 }
 
-const REFUSALS: Partial<Record<string, string>> = {
-  AccessDenied: "This sheet is protected. Take the protection off first, or select a cell that is open.",
-  InvalidSelection: "Select cells first, not a picture or a chart.",
-  InvalidReference: "These cells cannot be found in the workbook.",
-};
+const REFUSALS: ReadonlyMap<string, string> = new Map([
+  ["AccessDenied", "This sheet is protected. Take the protection off first, or select a cell that is open."],
+  ["InvalidSelection", "Select cells first, not a picture or a chart."],
+  ["InvalidReference", "These cells cannot be found in the workbook."],
+]);
+
+/** A range that may not be there. */
+async function found(context: Excel.RequestContext, range: Excel.Range, otherwise: string): Promise<Excel.Range> {
+  range.load("isNullObject");
+  await context.sync();
+  if (range.isNullObject) throw new SheetProblem(otherwise);
+  return range;
+}
 
 /** Without the page: Sheet1!$B$5 is B5. */
 function plainAddress(address: string): string {
@@ -282,9 +302,17 @@ function colorOf(fill: Excel.CellPropertiesFill | undefined): string | null {
 
 /** Behind an apostrophe the program keeps as text what it would otherwise take for a date or a formula, such as 1/2. */
 function asText(text: string): string {
-  return /\d|^[=+\-@']/.test(text) ? `'${text}` : text;
+  return /\d|^[=+\-@']|^(?:true|false)$/i.test(text) ? `'${text}` : text;
 }
 
-function readValues(values: unknown[][]): CellValue[][] {
-  return values.map((line) => line.map((value) => (value === "" ? null : (value as CellValue))));
+/** What a formula showed, to be written in its place. */
+function asValue(value: unknown): unknown {
+  return typeof value === "string" && !isErrorCode(value) ? asText(value) : value;
+}
+
+/** An empty text, which only a formula gives, is no empty cell. */
+function readValues({ values, valueTypes }: Excel.Range): CellValue[][] {
+  return values.map((line, row) =>
+    line.map((value, column) => ((valueTypes[row][column] as string) === "Empty" ? null : (value as CellValue))),
+  );
 }

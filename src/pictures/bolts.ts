@@ -4,7 +4,7 @@
  */
 import { counted } from "../math/counted";
 import type { UsedBolt } from "../math/cutplan";
-import { leftOnBolt, type PlannedBolts } from "../math/panels";
+import type { PlannedBolts } from "../math/panels";
 import { type Show, showing } from "../math/show";
 import type { System } from "../math/units";
 import { Drawing } from "./drawing";
@@ -81,7 +81,7 @@ class BoltsPicture {
       this.drawCuts(cut, at, top, high, words);
       at += cut.count * long;
     }
-    const left = leftOnBolt(planned, bolt);
+    const left = bolt.left * mark;
     const middle = top + high / 2;
     const words = `${show.fabric(left)} left`;
     if (left > 0 && drawing.hasRoom(words, left, { small: true })) {
@@ -121,7 +121,7 @@ class BoltsPicture {
     const words = bolt.cuts.map(({ row, label, count }) => {
       return `${count} of ${label} ${show.fabric(planned.cuts[row].length + planned.generosity)}`;
     });
-    return [...words, `${show.fabric(leftOnBolt(planned, bolt))} left`];
+    return [...words, `${show.fabric(bolt.left * planned.mark)} left`];
   }
 }
 

@@ -4,7 +4,7 @@
  */
 import { counted } from "../math/counted";
 import type { Piece, Strip } from "../math/cutplan";
-import { leftAtEnd, type Plan } from "../math/plans";
+import type { Plan } from "../math/plans";
 import { type Show, showing } from "../math/show";
 import type { System } from "../math/units";
 import { Drawing } from "./drawing";
@@ -98,7 +98,7 @@ class PlanPicture {
       }
     }
     const middle = top + height / 2;
-    this.writeLeft(leftAtEnd(plan, strip), height, { x, y: middle });
+    this.writeLeft(strip.left * plan.mark, height, { x, y: middle });
     const lines = this.captions(strip);
     lines.forEach((line, index) => {
       const shift = { x: 8, y: (index - (lines.length - 1) / 2) * 16 };

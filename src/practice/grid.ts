@@ -35,6 +35,7 @@ import { ErrorPopup } from "./popup";
 import type { Ruled } from "./ruled";
 import { improveSuggestions } from "./suggest";
 import { fitBuiltIns } from "./builtIns";
+import { followTables } from "./tables";
 import { freshId } from "./workbook";
 
 /** What is told of the one cell that is selected. */
@@ -112,6 +113,7 @@ export class Grid {
     this.stopSuggestions = improveSuggestions(injector);
     this.readFractions();
     ruled?.show(injector);
+    followTables(injector);
     this.api.getFormula().calculationEnd(() => {
       this.lookSoon();
     });

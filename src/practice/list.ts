@@ -47,15 +47,22 @@ export function showList(
     if (entry.id === current) return [element("strong", entry.name), element("span", `${when}, open now`)];
     const remove = button("Delete", () => {
       if (remove.dataset.sure) {
-        void actions.remove(entry.id).then(() => {
-          remove.closest("li")?.remove();
-          closing.focus();
-        });
+        actions.remove(entry.id).then(
+          () => {
+            remove.closest("li")?.remove();
+            closing.focus();
+          },
+          () => {
+            remove.after(refused);
+          },
+        );
       } else {
         remove.dataset.sure = "yes";
         remove.textContent = `Delete “${entry.name}” for good?`;
       }
     });
+    const refused = element("span", "The browser did not delete it: it stays kept.");
+    refused.setAttribute("role", "alert");
     remove.setAttribute("aria-label", `Delete ${entry.name}`);
     const open = button(entry.name, () => {
       close();

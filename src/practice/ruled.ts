@@ -1,15 +1,27 @@
 /**
  * Lengths and amounts as a ruler reads them: a cell without a number format whose formula is one call, such as
- * =QUILT.CUTHALFSQUARE(3), shows 3 7/8. It holds 3.875 all the same, and what is on no mark stays a decimal number.
+ * =QUILT.CUTHALFSQUARE(3), shows 3 7/8. It holds 3.875 all the same. What is on no mark is a decimal number, also in a cell
+ * that is made for fractions.
  */
 import { CellValueType, type Injector } from "@univerjs/core";
 import { INTERCEPTOR_POINT, InterceptCellContentPriority, SheetInterceptorService } from "@univerjs/sheets";
-import { ruledText } from "../math/show";
+import { roundNearestTo, same } from "../math/rounding";
+import { decimalText, ruledText } from "../math/show";
 import { byId, type Family, type FunctionEntry, type Measures, measuresOf } from "../pane/catalogue";
 import { quiltName } from "../pane/evaluate";
 import { callOnly, partsOf, significant } from "../workbooks/syntax";
 import { Cells } from "./cells";
 import { readFamilies } from "./families";
+
+/** Whether a number format makes fractions; of a number on no mark it would make another one, such as 5 1/1 of 4.95. */
+function isFraction(pattern: string): boolean {
+  return /^#* ?\?+\/\?+$/.test(pattern);
+}
+
+/** Whether a number is whole, or on a mark that a ruler or a yardstick may have. */
+function isOnMark(value: number): boolean {
+  return [1 / 64, 1 / 3].some((mark) => same(value, roundNearestTo(mark, value)));
+}
 
 export class Ruled {
   private readonly entries: ReadonlyMap<string, FunctionEntry>;
@@ -32,17 +44,28 @@ export class Ruled {
   show(injector: Injector): void {
     const cells = new Cells(injector);
     injector.get(SheetInterceptorService).intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
-      // Before the number formats, which know of no mark.
-      priority: InterceptCellContentPriority.NUMFMT + 0.5,
+      // After the number formats, which would make a fraction of any number.
+      priority: InterceptCellContentPriority.NUMFMT - 0.5,
       handler: (cell, { unitId, subUnitId: sheetId, row, col: column, workbook }, next) => {
-        if (typeof cell?.v !== "number" || cell.t === CellValueType.BOOLEAN) return next(cell);
-        if (workbook.getStyles().get(cell.s)?.n) return next(cell);
-        const source = Number.isInteger(cell.v) ? undefined : cells.source({ unitId, sheetId, row, column });
-        const measures = source && this.measures(source.formula);
-        const shown = measures && ruledText(cell.v, measures);
-        return next(shown ? { ...cell, v: shown } : cell);
+        if (cell?.t !== CellValueType.NUMBER) return next(cell);
+        const place = { unitId, sheetId, row, column };
+        const value = cells.at(place).v;
+        if (typeof value !== "number" || Number.isInteger(value)) return next(cell);
+        const shown = this.textOf(
+          value,
+          workbook.getStyles().get(cell.s)?.n?.pattern,
+          () => cells.source(place)?.formula,
+        );
+        return next(shown === undefined ? cell : { ...cell, v: shown });
       },
     });
+  }
+
+  /** How a number reads that its format would show otherwise. */
+  private textOf(value: number, pattern: string | undefined, formula: () => string | undefined): string | undefined {
+    if (pattern) return isFraction(pattern) && !isOnMark(value) ? decimalText(value, 3) : undefined;
+    const measures = this.measures(formula() ?? "");
+    return measures && ruledText(value, measures);
   }
 
   /** What the answer of a formula measures, where it is in inches or yards. */

@@ -1,10 +1,10 @@
 /** Number formats, and formulas as files store them. */
 import type { Entry, Format } from "./book";
 
-/** Lengths and amounts reduce as a ruler reads: 4.5 is 4 1/2, not 4 4/8. */
+/** Lengths and amounts reduce as a ruler reads: 4.5 is 4 1/2, not 4 4/8. Steps of 0.05 yd are twentieths: two digits. */
 const PATTERNS: Record<Format, string> = {
   length: "# ??/??",
-  amount: "# ?/?",
+  amount: "# ??/??",
   count: "0",
   decimal: "0.00",
   money: "#,##0.00",

@@ -1,4 +1,6 @@
 /** What the planning workbooks say and do alike. */
+import { type Conventions, CONVENTIONS } from "../math/conventions";
+import { fromInches, type System } from "../math/units";
 import type { Entry, Format } from "./book";
 
 export const UNITS = ["in", "cm"];
@@ -13,14 +15,27 @@ export const INFANTS = "No quilt belongs in the sleep space of an infant, whatev
 export const MEASURE_THE_SQUARES =
   "Print at 100 %. The squares must measure 1 in and 25 mm; if not, use no shape of this page as a pattern.";
 
+/** The row of a sheet's title, high enough for its type. */
+export const TITLE_ROW = { 1: 24 };
+
+/** Whether a sheet works in centimeters, by any word that the functions take for them; an empty cell is inches. */
+export function isMetric(units: string): string {
+  return `LOWER(LEFT(TRIM(${units}),1))="c"`;
+}
+
+/** The unit of lengths, within a formula. */
+export function unitWord(units: string): string {
+  return `IF(${isMetric(units)},"cm","in")`;
+}
+
 /** The unit of lengths, beside a cell. */
 export function inUnits(units: string): string {
-  return `=${units}`;
+  return `=${unitWord(units)}`;
 }
 
 /** The unit of fabric, beside a cell. */
 export function shopUnit(units: string): string {
-  return `=IF(${units}="cm","m","yd")`;
+  return `=IF(${isMetric(units)},"m","yd")`;
 }
 
 /** A label, a yellow cell for the maker's own, and its unit; each in its column. */
@@ -50,9 +65,40 @@ export function panelWord(count: string): string {
   return `IF(${count}=1,"panel","panels")`;
 }
 
+/** The number of the error of a table that has no room; some programs have no number for it, but one for each other error. */
+const NO_ROOM = 9;
+
 /** What to do where a table is longer than its room; where it is not, what another formula gives. */
 export function unlessTooLong(table: string, otherwise = '""'): string {
-  return `IF(ISERROR(${table}),"If #SPILL! stands below, the table is longer than its room: insert rows under it.",${otherwise})`;
+  return `IF(IF(ISERROR(${table}),IFERROR(ERROR.TYPE(${table}),${NO_ROOM}),0)=${NO_ROOM},"The table is longer than its room: insert rows under it.",${otherwise})`;
+}
+
+/** A length as it was given, or the usual one, as a number, where its cell is blank. */
+export function lengthOrUsual(cell: string, usual: "none" | keyof Conventions, units: string): string {
+  const otherwise = (system: System) =>
+    usual === "none" ? 0 : Number(fromInches(CONVENTIONS[system][usual], system).toFixed(4));
+  const [inch, metric] = [otherwise("in"), otherwise("cm")];
+  const blankOne = inch === metric ? inch : `IF(${isMetric(units)},${metric},${inch})`;
+  return `IF(${cell}="",${blankOne},QUILT.LENGTH(${cell},${units}))`;
+}
+
+/** Parts of an inch that rulers and tapes know; what lies on none of them is written in decimals. */
+const FINEST = 64;
+
+/** A length as it is, not as the nearest mark of a ruler: 5/16, 7.3, in centimeters 0.75. Its unit is another word. */
+export function exactText(length: string, units: string): string {
+  const decimal = `OR(${isMetric(units)},MOD(ROUND(${FINEST}*${length},7),1)>0)`;
+  return `IF(${decimal},ROUND(${length},4)&"",QUILT.LENGTHTEXT(${length},${FINEST},${units}))`;
+}
+
+/** Whether two names are one, whatever their capitals and the spaces round them. */
+export function sameName(one: string, other: string): string {
+  return `LOWER(TRIM(${one}))=LOWER(TRIM(${other}))`;
+}
+
+/** How many cells of a range hold a name. */
+export function countOf(range: string, name: string): string {
+  return `SUMPRODUCT(--(${sameName(range, name)}))`;
 }
 
 /** A box to tick by hand. */
@@ -73,7 +119,7 @@ export function tickColumn(column: string, first: number, last: number, beside: 
 
 /** Of one yard (meter), in inches (centimeters). */
 export function yard(units: string): string {
-  return `IF(${units}="cm",100,36)`;
+  return `IF(${isMetric(units)},100,36)`;
 }
 
 /**
@@ -81,6 +127,6 @@ export function yard(units: string): string {
  * not written out as text on the way, which in some countries would give them a decimal comma.
  */
 export function amountIn(cell: string, units: string): string {
-  const typed = `IFERROR(QUILT.LENGTH(${cell}&IF(${units}="cm"," m"," yd"),${units}),QUILT.LENGTH(${cell},${units}))`;
+  const typed = `IFERROR(QUILT.LENGTH(${cell}&IF(${isMetric(units)}," m"," yd"),${units}),QUILT.LENGTH(${cell},${units}))`;
   return `IF(ISNUMBER(${cell}),${cell},${typed}/${yard(units)})`;
 }

@@ -14,6 +14,7 @@ import {
 } from "./book";
 import { inFile, isRuled, METRIC_PATTERN, patternOf, quiltCalls } from "./formats";
 import { FONT, INK, LINE, type Look, LOOKS, SIZE, type StyleName } from "./look";
+import { isMetric } from "./shared";
 
 /** Letter; on A4 the same margins leave a page narrower by 6 mm and longer by 18 mm, for which the sheets have room. */
 const PAPER = 1;
@@ -128,7 +129,7 @@ function readMetric(page: Worksheet, book: Book, sheet: Sheet): void {
   if (cells.length === 0) return;
   page.addConditionalFormatting({
     ref: cells.join(" "),
-    rules: [{ type: "expression", formulae: [`${book.units}="cm"`], style: { numFmt: METRIC_PATTERN } }],
+    rules: [{ type: "expression", formulae: [isMetric(book.units)], style: { numFmt: METRIC_PATTERN } }],
   });
 }
 

@@ -172,6 +172,35 @@ describeInBrowser("Nothing is lost", () => {
     expect(await read(page)).toEqual([expect.objectContaining({ name: "New sheet" })]);
   });
 
+  test("a sheet that the browser does not delete is said to stay, and can be deleted later", async () => {
+    await put(OLD);
+    const page = await context.newPage();
+    await page.addInitScript(() => {
+      let refuses = true;
+      IDBObjectStore.prototype.delete = new Proxy(Reflect.get(IDBObjectStore.prototype, "delete"), {
+        apply(remove, store: IDBObjectStore, given) {
+          if (refuses) {
+            refuses = false;
+            throw new DOMException("refused", "InvalidStateError");
+          }
+          return remove.apply(store, given as Parameters<typeof remove>);
+        },
+      });
+    });
+    await page.goto(address());
+    await ready(page);
+    await page.getByRole("button", { name: "New" }).click();
+    await page.getByRole("button", { name: "Sheets…" }).click();
+    const remove = page.getByRole("button", { name: `Delete ${OLD.name}` });
+    await remove.click();
+    await remove.click();
+    await page.getByRole("alert").getByText("it stays kept").waitFor(PATIENCE);
+    expect(await read(page)).toContainEqual(expect.objectContaining({ name: OLD.name }));
+    await remove.click();
+    await remove.waitFor({ state: "detached", timeout: 5000 });
+    expect(await read(page)).not.toContainEqual(expect.objectContaining({ name: OLD.name }));
+  });
+
   test("where the browser keeps nothing at all, the page says so and offers a file", async () => {
     const page = await context.newPage();
     await page.addInitScript(() => {

@@ -78,6 +78,11 @@ describeInBrowser("The practice sheet", () => {
     await expectCell(page, "C1", /^C1 3 7\/8 =QUILT/);
     await expectCell(page, "C4", "C4 3 1/2");
     await expectCell(page, "C5", /^C5 3\.5$/);
+    // Typed as fractions, these cells are made for them.
+    await type(page, "D1", "1/2", "1/2");
+    await type(page, "D1", "4.95", "4.75");
+    await expectCell(page, "D1", "D1 4.95");
+    await expectCell(page, "D2", /^D2 4 +3\/4$/);
     await page.screenshot({ path: join(SCREENSHOTS, "practice-ruled.png") });
   });
 

@@ -117,6 +117,9 @@ function playWorkbook({ cells, decimalSeparator }: { cells: ModelCells; decimalS
           cells[name] = { fill: cells[name]?.fill, value: kept };
         });
       },
+      get valueTypes() {
+        return read((name) => (cells[name] === undefined || cells[name].value === "" ? "Empty" : "String"));
+      },
       get formulas() {
         return read((name) => cells[name]?.formula ?? cells[name]?.value ?? "");
       },
@@ -161,6 +164,7 @@ function playWorkbook({ cells, decimalSeparator }: { cells: ModelCells; decimalS
     return guarded(target, [
       "address",
       "values",
+      "valueTypes",
       "formulas",
       "text",
       "rowIndex",
@@ -178,6 +182,7 @@ function playWorkbook({ cells, decimalSeparator }: { cells: ModelCells; decimalS
       isNullObject: false,
       getRange: (address: string) => range(address),
       getUsedRangeOrNullObject: () => range("A1:H30"),
+      names: { getItemOrNullObject: NO_OBJECT },
       shapes: {
         addImage: (png: string) => {
           const image = { png };

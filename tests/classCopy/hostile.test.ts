@@ -99,6 +99,13 @@ test("a formula that would be longer than a cell holds becomes its value", async
   expect(copy.report.values).toMatchObject([{ cell: "B1", why: expect.stringContaining("longer") as string }]);
 });
 
+test("an element that no program knows holds no formula of ours, whatever its name", async () => {
+  const unknown = "<constructor><f>_xldudf_QUILT_CUTSQUARE(A1)</f></constructor>";
+  const bytes = patched(plan, { [SHEET]: (xml) => xml.replace("</sheetData>", `</sheetData>${unknown}`) });
+  const { report } = await classCopy(bytes, (asked) => Promise.resolve(asked.map(() => undefined)));
+  expect([...report.turned, ...report.left].map(({ cell, place }) => cell ?? place)).toEqual(["B1"]);
+});
+
 test("a formula over a whole sheet is listed and stays", async () => {
   const bytes = patched(plan, { [SHEET]: (xml) => xml.replace('ref="B1"', 'ref="B1:XFD1048576"') });
   const copy = await copyOf(bytes);

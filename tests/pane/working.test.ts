@@ -142,14 +142,15 @@ test("the handout tells what to buy, to cut and to measure", async () => {
     { what: "Batting", amount: "63 in × 72 in" },
     { what: "Binding", amount: "1/2 yd" },
   ]);
-  expect(handout.cutting.slice(0, 3)).toEqual([
+  expect(handout.cutting).toEqual([
     { what: "Squares for the units", amount: "cut 5 3/8 in" },
     { what: "Strips of squares, light", amount: "9 strips" },
-    { what: "Border strips", amount: "6 strips" },
+    { what: "Border strips", amount: "6 strips of 5 1/2 in" },
   ]);
+  expect(handout.cuttingTables.map(({ what }) => what)).toEqual(["Border pieces", "Cutting plan"]);
   expect(handout.measures).toEqual([
     { what: "Squares for the units", amount: "5 in sewn and trimmed, 4 1/2 in finished" },
-    { what: "Top without border", amount: "45 in × 54 in" },
+    { what: "Top without border", amount: "sewn 45 1/2 in × 54 1/2 in (seams of 1/4 in), finished 45 in × 54 in" },
   ]);
   expect(handout.assumptions).toEqual(expect.arrayContaining(["fabric width: 42 in", "seam: 1/4 in"]));
   expect(handout.pictures).toHaveLength(3);

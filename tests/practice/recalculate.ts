@@ -19,6 +19,7 @@ import { cellPlace } from "../../src/practice/address";
 import { type Content, contentOf, type OpenEngine } from "../../src/practice/content";
 import { engineDescriptions, engineFunctions } from "../../src/practice/engine";
 import { Explainer, type Explanation } from "../../src/practice/explain";
+import { followTables } from "../../src/practice/tables";
 import { freshId } from "../../src/practice/workbook";
 
 export class Recalculated {
@@ -36,6 +37,7 @@ export class Recalculated {
       description: engineDescriptions,
     });
     univer.registerPlugin(UniverSheetsNumfmtPlugin);
+    followTables(univer.__getInjector());
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, { ...workbook, id: freshId() });
     const opened = new Recalculated(univer, FUniver.newAPI(univer));
     await opened.settle();

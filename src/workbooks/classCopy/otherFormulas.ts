@@ -8,12 +8,12 @@ import type { Outcome } from "./turn";
 import { attributesOf, Changes, decoded, encoded, type Tag, tagsOf } from "./xml";
 
 /** What the elements that hold formulas are called by a maker. */
-const HOLDERS: Readonly<Record<string, string>> = {
-  cfRule: "a conditional format",
-  dataValidation: "a check of input",
-  tableColumn: "a column of a table",
-  cfvo: "a conditional format",
-};
+const HOLDERS: ReadonlyMap<string, string> = new Map([
+  ["cfRule", "a conditional format"],
+  ["dataValidation", "a check of input"],
+  ["tableColumn", "a column of a table"],
+  ["cfvo", "a conditional format"],
+]);
 
 /** Elements that hold a formula. The formulas of cells, in an element f of a cell, are turned elsewhere. */
 const FORMULAS = ["formula", "formula1", "formula2", "calculatedColumnFormula", "totalsRowFormula", "f"];
@@ -55,10 +55,10 @@ function formulasOf(xml: string): Found[] {
     if (tag.kind === "close") holders.pop();
     if (!FORMULAS.includes(tag.name)) continue;
     if (tag.kind === "open") open = tag;
-    const holder = [...holders].reverse().find((name) => name in HOLDERS);
-    if (tag.kind !== "close" || !open || holder === undefined || holders.includes("sheetData")) continue;
+    const [place] = holders.flatMap((name) => HOLDERS.get(name) ?? []).slice(-1) as [string?];
+    if (tag.kind !== "close" || !open || place === undefined || holders.includes("sheetData")) continue;
     const formula = decoded(xml.slice(open.end, tag.start)).trim();
-    if (mentionsQuilt(formula)) found.push({ formula, start: open.end, end: tag.start, place: HOLDERS[holder] });
+    if (mentionsQuilt(formula)) found.push({ formula, start: open.end, end: tag.start, place });
   }
   return found;
 }

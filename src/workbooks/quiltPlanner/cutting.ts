@@ -1,7 +1,36 @@
 /** The sheets Cutting and Plans: every piece, and the strips that it comes from. */
 import { type Entry, heading, lines, type Sheet } from "../book";
-import { AT_THE_IRON, BLADES, MEASURE_THE_SQUARES, NEEDLES, tickColumn, unlessTooLong } from "../shared";
-import { borderWidth, CUTTING, FABRIC_ROWS, pieces, q, SEAM, SQUARING, U } from "./cells";
+import { fabricsIn, listedColumn } from "../listed";
+import {
+  AT_THE_IRON,
+  BLADES,
+  countOf,
+  exactText,
+  MEASURE_THE_SQUARES,
+  NEEDLES,
+  sameName,
+  tickColumn,
+  TITLE_ROW,
+  unitWord,
+  unlessTooLong,
+} from "../shared";
+import {
+  BINDING_FABRIC,
+  bindingStrip,
+  borderWidth,
+  CUTTING,
+  FABRIC_ROWS,
+  FAULT,
+  LIST,
+  MISSING,
+  pieces,
+  q,
+  SEAM,
+  SQUARING,
+  toBuy,
+  U,
+  unlessMissing,
+} from "./cells";
 
 export function cutting(): Sheet {
   const { first, last } = CUTTING;
@@ -9,7 +38,7 @@ export function cutting(): Sheet {
   const borderTable = (row: number, width: string, length: string, border: number): Entry => ({
     cell: `A${row}`,
     style: "tableHead",
-    content: `=IF(Design!$B$${border}="","none",${q("BORDERLENGTHS", { width, length, border: `Design!$B$${border}`, seam: SEAM })})`,
+    content: `=IF(IF(${MISSING}<>"",0,${borderWidth(border)})=0,${unlessMissing('"none"')},${q("BORDERLENGTHS", { width, length, border: `Design!$B$${border}`, seam: SEAM })})`,
     room: { rows: 4, columns: [undefined, "length", "length", "count"] },
   });
   const inside = `Design!$H$5+2*${borderWidth(15)}`;
@@ -19,19 +48,21 @@ export function cutting(): Sheet {
     {
       cell: "A2",
       style: "lead",
-      content: '=Design!B5&": every piece, cut size. Cut the largest first; see Plans for the strips."',
+      content:
+        '=IF(Design!B5="","",Design!B5&": ")&"every piece, cut size. Cut the largest first; see Plans for the strips."',
     },
-    { cell: `A${first - 1}`, style: "note", content: `=${unlessTooLong(`A${first}`)}` },
+    { cell: `A${first - 1}`, style: "note", content: `=${MISSING}&${FAULT}` },
     {
       cell: `A${first}`,
       style: "tableHead",
-      content: `=${pieces()}`,
+      content: `=${unlessMissing(pieces())}`,
       room: {
         rows: last - first + 1,
         columns: [undefined, "length", "length", "count", undefined, undefined, "count"],
       },
     },
     ...tickColumn("H", first, last, "A"),
+    ...listedColumn(LIST),
     ...heading(`A${firstBorder}`, "First border: cut only after measuring the quilt", 8),
     borderTable(firstBorder + 1, "Design!$H$5", "Design!$I$5", 15),
     ...heading(`A${secondBorder}`, "Second border", 4),
@@ -46,12 +77,16 @@ export function cutting(): Sheet {
     print: "true size",
     breaks: [last + 1],
     testSquares: [`F${firstBorder + 1}`, `F${secondBorder + 1}`],
+    heights: TITLE_ROW,
   };
 }
 
 /** Rows for the cut plan of one fabric, and plans on a page. */
 const BAND = 28;
 const ON_A_PAGE = 2;
+
+/** Whether nothing is cut from the fabric of a letter, or nothing known of it. */
+const noPlan = (letter: string) => `OR(${letter}="",${FAULT}<>"",${countOf(fabricsIn(LIST), letter)}=0)`;
 
 export function plans(): Sheet {
   const entries: Entry[] = [
@@ -61,17 +96,19 @@ export function plans(): Sheet {
     ...FABRIC_ROWS.flatMap((fabric, index): Entry[] => {
       const top = 4 + index * BAND;
       const letter = `Design!$B$${fabric}`;
+      const binding = `IF(${sameName(BINDING_FABRIC, letter)},", with "&Design!$H$13&" strips of "&${exactText(bindingStrip, U)}&" "&${unitWord(U)}&" for the binding","")`;
+      const buy = `IF(${toBuy(fabric)}="not used","Nothing is cut from this fabric.","Buy "&${toBuy(fabric)}&${binding}&".")`;
       return [
         ...heading(`A${top}`, `=IF(${letter}="","","Fabric "&${letter}&", "&Design!$A$${fabric})`, 4),
         {
           cell: `A${top + 1}`,
           style: "note",
-          content: `=IF(${letter}="","",${unlessTooLong(`A${top + 2}`, `"Buy "&Design!$I$${fabric}&IF(Design!$B$35=${letter},", with "&Design!$H$13&" strips of "&${q("LENGTHTEXT", { length: "Design!$B$34" })}&" "&${U}&" for the binding","")&"."`)})`,
+          content: `=IF(${toBuy(fabric)}="","",${unlessTooLong(`A${top + 2}`, buy)})`,
         },
         {
           cell: `A${top + 2}`,
           style: "tableHead",
-          content: `=IF(${letter}="","",${q("PLAN", { list: pieces(letter), width: `Design!$C$${fabric}`, squaring: SQUARING })})`,
+          content: `=IF(${noPlan(letter)},"",${q("PLAN", { list: pieces(letter), width: `Design!$C$${fabric}`, squaring: SQUARING })})`,
           room: { rows: BAND - 4, columns: ["length", "count", undefined, "length"] },
         },
       ];
@@ -84,6 +121,7 @@ export function plans(): Sheet {
     frozen: { rows: 2 },
     print: "fit width",
     lastRow: 3 + FABRIC_ROWS.length * BAND,
+    heights: TITLE_ROW,
     breaks: [1, 2].map((page) => 3 + page * ON_A_PAGE * BAND),
   };
 }

@@ -1,7 +1,40 @@
 /** The sheet Design: everything that a maker settles, and the main answers. */
 import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { blank, input, inUnits, panelWord, shopUnit, STEPS, UNITS } from "../shared";
-import { borderWidth, FABRIC_ROWS, pieces, q, SQUARING, STEP, U } from "./cells";
+import { lacksFabric, tableFault } from "../drawn";
+import { fabricsIn, unlessListed, unlisted } from "../listed";
+import {
+  countOf,
+  input,
+  inUnits,
+  lengthOrUsual,
+  panelWord,
+  sameName,
+  shopUnit,
+  STEPS,
+  TITLE_ROW,
+  UNITS,
+} from "../shared";
+import {
+  BINDING_FABRIC,
+  bindingStrip,
+  BLOCK_NAMES,
+  borderWidth,
+  FABRIC_ROWS,
+  FAULT,
+  LAYOUT,
+  LETTERS,
+  LIST,
+  MISSING,
+  MOST_ACROSS,
+  MOST_DOWN,
+  pieces,
+  q,
+  SEAM,
+  SQUARING,
+  STEP,
+  U,
+  unlessMissing,
+} from "./cells";
 
 export function design(): Sheet {
   const size = { width: "$H$6", length: "$I$6" };
@@ -22,6 +55,7 @@ export function design(): Sheet {
       ["Type your own into the yellow cells, such as 8, 2 1/2 or 6.5 cm. The white cells follow."],
       "lead",
     ),
+    { cell: "A3", style: "caution", content: `=${missing()}` },
     ...heading("A4", "Yours to change", 5),
     { cell: "A5", style: "label", content: "Name of the quilt" },
     { cell: "B5", style: "inputText", content: "Lap quilt of stars" },
@@ -35,11 +69,12 @@ export function design(): Sheet {
     { cell: "D10", style: "inputText", content: "D", choices: "$B$22:$B$27" },
     ...input(11, "Sashing round the outside", "sashed", undefined, "", ["sashed", "none"]),
     ...lines("A12", ["0 for none. Draw blocks on Blocks, place them on Layout."]),
+    { cell: "A13", style: "caution", content: `=${fault}` },
     ...heading("A14", "Borders, finished, inside out", 5),
     ...border(15, "First border, fabric", 1, "D"),
     ...border(16, "Second border, fabric", 5, "E"),
     ...border(17, "Third border, fabric"),
-    ...lines("A18", ["A border that is not wanted stays empty."]),
+    ...lines("A18", ["A width of 0, or an empty one, is no border."]),
     ...heading("A20", "Fabrics", 5),
     ...across("A21", ["In a few words", "letter", "usable width"], "column"),
     ...FABRICS.flatMap(([what, letter, width], index): Entry[] => {
@@ -51,6 +86,7 @@ export function design(): Sheet {
         { cell: `D${row}`, style: "unit", content: inUnits(U) },
       ];
     }),
+    { cell: "A28", style: "caution", content: `=${notBought}` },
     ...heading("A29", "Finishing and shopping", 5),
     ...input(30, "Backing, usable width", 42, "length", inUnits(U)),
     ...input(31, "Backing and batting margin", 4, "length", inUnits(U)),
@@ -66,34 +102,39 @@ export function design(): Sheet {
 
     ...heading("G4", "What follows", 4),
     { cell: "G5", style: "label", content: "Inside the borders" },
-    pair("H5", `=${q("TOPSIZE", { across: "$B$7", down: "$B$8", block: "$B$9", sashing: "$B$10", edge: "$B$11" })}`),
+    pair("H5", q("TOPSIZE", { across: "$B$7", down: "$B$8", block: "$B$9", sashing: "$B$10", edge: "$B$11" })),
     { cell: "G6", style: "label", content: "Quilt, finished" },
-    pair("H6", `=${q("BORDERSIZE", { width: "H5", length: "I5", border: [15, 16, 17].map(borderWidth).join("+") })}`),
+    ...["H", "I"].map((column): Entry => ({
+      cell: `${column}6`,
+      style: "answer",
+      content: `=${unlessMissing(`${column}5+2*(${[15, 16, 17].map(borderWidth).join("+")})`)}`,
+      format: "length",
+    })),
     ...["J5", "J6"].map((cell): Entry => ({ cell, style: "unit", content: inUnits(U) })),
-    ...answer(7, "Blocks", "=B7*B8", "blocks", "count"),
-    ...answer(8, "Backing panels", `=${q("BACKINGPANELS", backing)}`, `=${panelWord("$H$8")}`, "count"),
-    ...answer(9, "Backing, to buy", `=${q("BACKINGFABRIC", backing)}`, shopUnit(U), "amount"),
+    ...answer(7, "Blocks", "B7*B8", "blocks", "count"),
+    ...answer(8, "Backing panels", q("BACKINGPANELS", backing), `=${panelWord("$H$8")}`, "count"),
+    ...answer(9, "Backing, to buy", q("BACKINGFABRIC", backing), shopUnit(U), "amount"),
     { cell: "G10", style: "label", content: "Batting, at least" },
-    pair("H10", `=${q("BATTINGSIZE", { ...size, margin: "$B$31" })}`),
+    pair("H10", q("BATTINGSIZE", { ...size, margin: "$B$31" })),
     { cell: "J10", style: "unit", content: inUnits(U) },
     { cell: "G11", style: "label", content: "Batting, packaged" },
     {
       cell: "H11",
       style: "answer",
-      content: `=${q("BATTINGPACK", { ...size, margin: "$B$31" })}`,
+      content: `=${unlessMissing(q("BATTINGPACK", { ...size, margin: "$B$31" }))}`,
       room: { rows: 1, columns: [undefined, "length", "length", undefined], header: false },
     },
-    ...answer(12, "Binding, length", `=${q("BINDINGLENGTH", { ...size, tail: "$B$36" })}`, inUnits(U), "length"),
-    ...answer(13, "Binding strips", `=${q("BINDINGSTRIPS", binding)}`, "strips", "count"),
-    ...answer(14, "Joining seams", `=${seams}`, inUnits(U), "length"),
-    ...answer(15, "Thread for them", `=${q("THREADLENGTH", { seamLength: seams })}`, inUnits(U), "length"),
-    ...lines("G16", ["Seams between blocks; needle and bobbin."]),
+    ...answer(12, "Binding, length", q("BINDINGLENGTH", { ...size, tail: "$B$36" }), inUnits(U), "length"),
+    ...answer(13, "Binding strips", q("BINDINGSTRIPS", binding), "strips", "count"),
+    ...answer(14, "Joining seams", seams, inUnits(U), "length"),
+    ...answer(15, "Thread for them", q("THREADLENGTH", { seamLength: "$H$14" }), inUnits(U), "length"),
+    ...lines("G16", ["Seams between blocks and sashing."]),
     ...heading("G20", "Each fabric, binding included", 4),
     ...across("G21", ["exact length", "letter", "to buy", ""], "column").slice(0, 3),
     ...FABRIC_ROWS.flatMap((row): Entry[] => [
-      { cell: `G${row}`, style: "answer", format: "length", content: blank(`B${row}`, lengthOf(row)) },
+      { cell: `G${row}`, style: "answer", format: "length", content: `=${lengthOf(row)}` },
       { cell: `H${row}`, style: "answerText", content: `=B${row}&""` },
-      { cell: `I${row}`, style: "buy", content: blank(`B${row}`, amountOf(row)) },
+      { cell: `I${row}`, style: "buy", content: `=${amountOf(row)}` },
     ]),
     ...heading("G29", "Assumed", 4),
     ...lines("G30", [
@@ -117,7 +158,7 @@ export function design(): Sheet {
     entries,
     frozen: { rows: 2 },
     print: "one page",
-    heights: { 21: 27 },
+    heights: { ...TITLE_ROW, 21: 27 },
   };
 }
 
@@ -130,23 +171,64 @@ const FABRICS: [string, string, number | ""][] = [
   ["", "", ""],
 ];
 
-/** Usable width of the fabric that binds. */
-const bindingWidth = "INDEX(Design!$C$22:$C$27,MATCH(Design!$B$35,Design!$B$22:$B$27,0))";
+/** Whether a cell holds a whole number from 1. */
+const isCount = (cell: string, most: number) =>
+  `IFERROR(AND(${cell}+0>=1,${cell}+0<=${most},${cell}+0=INT(${cell}+0)),FALSE)`;
 
-const seams = q("SEAMLENGTH", { across: "$B$7", down: "$B$8", patch: "$B$9" });
+/** What must be typed before anything can be worked out, the first of it. */
+function missing(): string {
+  const borders = [15, 16, 17].map((row) => lacksFabric(`B${row}`, `C${row}`)).join(",");
+  const faults: [when: string, sentence: string][] = [
+    [`NOT(${isCount("B7", MOST_ACROSS)})`, `"Blocks across must be a whole number from 1 to ${MOST_ACROSS}."`],
+    [`NOT(${isCount("B8", MOST_DOWN)})`, `"Blocks down must be a whole number from 1 to ${MOST_DOWN}."`],
+    [`OR(B9="",B9=0)`, `"How large is a block, finished?"`],
+    [lacksFabric("B10", "C10"), `"Of which fabric is the sashing?"`],
+    [`OR(${borders})`, `"A border has a width and no fabric."`],
+    [`COUNTBLANK(${LAYOUT})>0`, `"Places of the layout without a block: "&COUNTBLANK(${LAYOUT})&"."`],
+  ];
+  return faults.reduceRight((rest, [when, sentence]) => `IF(${when},${sentence},${rest})`, '""');
+}
 
-/** Length of binding strips that come from the fabric of a row. */
-const bindingLength = (row: number) =>
-  `IF(Design!$B$35=Design!$B$${row},Design!$H$13*${q("LENGTH", { length: "Design!$B$34" })},0)`;
+/** Why the quilt as it is drawn cannot be worked out. */
+const fault = `IF(${MISSING}<>"","",${tableFault("Cutting!$A$4", "Cutting, cell A4,", LAYOUT, BLOCK_NAMES)})`;
 
-/** Everything that is cut from the fabric of a row, with what is kept for miscuts. */
+/** Fabrics that are used and not among those to buy. */
+const notBought = `IF(${MISSING}&${FAULT}<>"","",${unlisted(LIST)}&IF(${BINDING_FABRIC}="","",${unlessListed(BINDING_FABRIC, "binds", LETTERS)}))`;
+
+/** Usable width of the fabric that binds; empty, and so the usual one, where it is not known. */
+const rowOfBinding = `INDEX(Design!$C$22:$C$27,MATCH(TRIM(${BINDING_FABRIC}),Design!$B$22:$B$27,0))`;
+const bindingWidth = `IFERROR(IF(${rowOfBinding}="","",${rowOfBinding}),"")`;
+
+/** Pieces in a row of the top, or rows: blocks, and sashing where there is any. */
+function pieced(blocks: string): string {
+  const sashed = `2*${blocks}+IF(LOWER(TRIM($B$11))="sashed",1,-1)`;
+  return `IF(${lengthOrUsual("$B$10", "none", U)}=0,${blocks},${sashed})`;
+}
+
+/** The seams of every row, as long as the row is high before sewing, and those between the rows. */
+function seamsOf(width: string, length: string): string {
+  const seam = `2*${lengthOrUsual(SEAM, "seam", U)}`;
+  const [columns, rows] = [pieced("$B$7"), pieced("$B$8")];
+  return `(${columns}-1)*(${length}+${rows}*${seam})+(${rows}-1)*(${width}+${seam})`;
+}
+
+const seams = seamsOf("$H$5", "$I$5");
+
+/** Everything that is cut from the fabric of a row, with what is kept for miscuts; empty where nothing is. */
 function lengthOf(row: number): string {
-  const plan = q("PLANLENGTH", { list: pieces(`$B$${row}`), width: `$C$${row}`, squaring: SQUARING });
-  return `${plan}+${bindingLength(row)}+${q("LENGTH", { length: "Design!$B$39" })}`;
+  const letter = `$B$${row}`;
+  const isCut = `${countOf(fabricsIn(LIST), letter)}>0`;
+  const binds = sameName(BINDING_FABRIC, letter);
+  const plan = q("PLANLENGTH", { list: pieces(letter), width: `$C$${row}`, squaring: SQUARING });
+  const cut = `IF(${isCut},${plan},${lengthOrUsual(SQUARING, "none", U)})`;
+  const binding = `IF(${binds},$H$13*${bindingStrip},0)`;
+  const all = `${cut}+${binding}+${lengthOrUsual("$B$39", "none", U)}`;
+  return `IF(OR(${letter}="",${MISSING}&${FAULT}<>""),"",IF(OR(${isCut},${binds}),${all},""))`;
 }
 
 function amountOf(row: number): string {
-  return q("FABRICTEXT", { amount: q("FABRIC", { length: `$G$${row}`, step: STEP }) });
+  const amount = q("FABRICTEXT", { amount: q("FABRIC", { length: `$G$${row}`, step: STEP }) });
+  return `IF(OR($B$${row}="",${MISSING}&${FAULT}<>""),"",IF($G$${row}="","not used",${amount}))`;
 }
 
 function border(row: number, label: string, width?: number, fabric?: string): Entry[] {
@@ -161,12 +243,17 @@ function border(row: number, label: string, width?: number, fabric?: string): En
 function answer(row: number, label: string, content: string, unit = "", format?: Format): Entry[] {
   return [
     { cell: `G${row}`, style: "label", content: label },
-    { cell: `H${row}`, style: "answer", content, ...(format ? { format } : {}) },
+    { cell: `H${row}`, style: "answer", content: `=${unlessMissing(content)}`, ...(format ? { format } : {}) },
     ...(unit ? [{ cell: `I${row}`, style: "unit", content: unit } satisfies Entry] : []),
   ];
 }
 
 /** Width and length, side by side. */
 function pair(cell: string, content: string): Entry {
-  return { cell, style: "answer", content, room: { rows: 1, columns: ["length", "length"], header: false } };
+  return {
+    cell,
+    style: "answer",
+    content: `=${unlessMissing(content)}`,
+    room: { rows: 1, columns: ["length", "length"], header: false },
+  };
 }

@@ -1,6 +1,7 @@
 /** The sheets Blocks and Layout: blocks drawn in cells, and where each lies. */
 import { across, type Entry, heading, lines, nameOf, type Sheet } from "../book";
-import { MOST_ACROSS, MOST_DOWN, q, QUILT, SEAM } from "./cells";
+import { TITLE_ROW } from "../shared";
+import { FAULT, MISSING, MOST_ACROSS, MOST_DOWN, q, QUILT, SEAM, unlessMissing } from "./cells";
 
 const STAR = [
   ["star", "B", "goose down: B, A", "<", "B"],
@@ -21,6 +22,7 @@ export function blocks(): Sheet {
   draw(4, STAR);
   draw(9, PLAIN);
   const grid = Array.from({ length: 16 }, (_, r) => Array.from({ length: 7 }, (_, c) => nameOf(4 + r, c))).flat();
+  const check = q("BLOCKCHECK", { block: "B5:E8", size: QUILT.size, seam: SEAM });
   const entries: Entry[] = [
     { cell: "A1", style: "title", content: "Blocks" },
     ...lines("A2", ["A block's name in the first column, its square cells beside and below it."], "lead"),
@@ -31,7 +33,7 @@ export function blocks(): Sheet {
     }),
     ...heading("A22", "Check", 7),
     { cell: "A23", style: "label", content: '=A5&""' },
-    { cell: "B23", style: "note", content: `=${q("BLOCKCHECK", { block: "B5:E8", size: QUILT.size, seam: SEAM })}` },
+    { cell: "B23", style: "note", content: `=${unlessMissing(check)}` },
     ...heading("A25", "What a cell may hold", 7),
     ...lines("A26", [
       "B  a square of fabric B",
@@ -42,7 +44,14 @@ export function blocks(): Sheet {
       "Leave an empty row between two blocks. Fabrics go by the letters of the sheet Design.",
     ]),
   ];
-  return { name: "Blocks", widths: [10, 17, 17, 17, 17, 17, 17], entries, frozen: { rows: 4 }, print: "one page" };
+  return {
+    name: "Blocks",
+    widths: [10, 17, 17, 17, 17, 17, 17],
+    entries,
+    frozen: { rows: 4 },
+    print: "one page",
+    heights: TITLE_ROW,
+  };
 }
 
 export function layout(): Sheet {
@@ -61,6 +70,7 @@ export function layout(): Sheet {
       content:
         '="The "&Design!B7&" × "&Design!B8&" blocks at the upper left count. After a name, 90, 180 or 270 turns a block clockwise."',
     },
+    { cell: "A3", style: "caution", content: `=${MISSING}&${FAULT}` },
     ...grid,
   ];
   return {
@@ -70,5 +80,6 @@ export function layout(): Sheet {
     frozen: { rows: 2 },
     print: "one page",
     landscape: true,
+    heights: TITLE_ROW,
   };
 }

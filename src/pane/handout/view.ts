@@ -1,9 +1,9 @@
 /** The handout on the page, and on paper: Letter or A4, whichever is in the printer. */
-import { cellText } from "./answerView";
-import { localText } from "./decimals";
-import { element } from "./element";
-import type { Cutting, Handout, Line } from "./handout";
-import { pictureAddress } from "./save";
+import { localText } from "../decimals";
+import { element } from "../element";
+import { pictureAddress } from "../save";
+import type { Handout, Line } from "./index";
+import type { Table } from "./tables";
 
 const CAUTIONS = [
   "Rotary cutter: close the blade after every cut, cut away from yourself, keep it from children.",
@@ -12,10 +12,11 @@ const CAUTIONS = [
   "No quilt belongs in the sleep space of an infant.",
 ];
 
+/** A number as a ruler reads, which is not broken between lines. */
+const NUMBER = /^[\d /.-]+$/;
+
 export function handoutView(handout: Handout): HTMLElement {
-  const { title, date, supplies, cutting, measures, assumptions, pictures } = handout;
-  const tables = cutting.filter((part) => "rows" in part);
-  const single = cutting.filter((part): part is Line => "amount" in part);
+  const { title, date, supplies, supplyTables, cutting, cuttingTables, measures, assumptions, pictures } = handout;
   return element(
     "article",
     { className: "handout" },
@@ -29,8 +30,9 @@ export function handoutView(handout: Handout): HTMLElement {
       "div",
       { className: "columns" },
       part("To buy", supplies.length > 0 && lines(supplies, false)),
-      part("To cut", single.length > 0 && lines(single, true)),
-      ...tables.map((table) => part(table.what, cuttingTable(table))),
+      ...supplyTables.map((table) => part(tableTitle(table), tableOf(table))),
+      part("To cut", cutting.length > 0 && lines(cutting, true)),
+      ...cuttingTables.map((table) => part(tableTitle(table), tableOf(table))),
       part("Measure on the way", measures.length > 0 && lines(measures, true)),
       ...pictures.map((picture) =>
         element("figure", {}, element("img", { src: pictureAddress(picture), alt: picture.description })),
@@ -56,39 +58,65 @@ function part(title: string, content: HTMLElement | false): HTMLElement | undefi
   return content === false ? undefined : element("section", {}, element("h2", {}, title), content);
 }
 
+/** Lines of one sheet stand together, below its name where several sheets have a part in the list. */
 function lines(all: readonly Line[], ticks: boolean): HTMLElement {
-  const rows = all.map(({ what, amount }) =>
+  const pages = [...new Set(all.map(({ page }) => page))];
+  const line = ({ what, amount }: Line) =>
     element(
       "tr",
       {},
       ticks && tick(),
       element("th", { attributes: { scope: "row" } }, what),
       element("td", {}, localText(amount)),
+    );
+  const bodies = pages.map((page) =>
+    element(
+      "tbody",
+      {},
+      page !== undefined &&
+        element(
+          "tr",
+          {},
+          element("th", { className: "page", colSpan: ticks ? 3 : 2, attributes: { scope: "rowgroup" } }, page),
+        ),
+      ...all.filter((other) => other.page === page).map(line),
     ),
   );
-  return element("table", {}, element("tbody", {}, ...rows));
+  return element("table", {}, ...bodies);
 }
 
-/** A row of boxes beside the rows; the first row is the heading, and sums are not ticked. */
-function cuttingTable({ rows }: Extract<Cutting, { rows: unknown }>): HTMLElement {
-  const [head, ...others] = rows;
+function tableTitle({ page, what }: Table): string {
+  return page === undefined || page === what ? what : `${page}: ${what}`;
+}
+
+/** Boxes to tick stand beside the pieces; a table without pieces has none. */
+function tableOf({ units, head, rows }: Table): HTMLElement {
+  const ticks = rows.some(({ isPiece }) => isPiece);
   return element(
     "table",
     { className: "cuts" },
+    element("caption", {}, units),
     element(
       "thead",
       {},
-      element("tr", {}, element("td"), ...head.map((cell) => element(cell === "" ? "td" : "th", {}, cellText(cell)))),
+      element(
+        "tr",
+        {},
+        ticks && element("td"),
+        ...head.map((cell) =>
+          cell === "" ? element("td") : element("th", { attributes: { scope: "col" } }, localText(cell)),
+        ),
+      ),
     ),
     element(
       "tbody",
       {},
-      ...others.map((row) =>
+      ...rows.map(({ cells, isPiece }) =>
         element(
           "tr",
           {},
-          row[0] === "total" ? element("td") : tick(),
-          ...row.map((cell) => element("td", {}, cellText(cell))),
+          ticks && (isPiece ? tick() : element("td")),
+          ...cells.map((cell) => element("td", { className: NUMBER.test(cell) ? "number" : "" }, localText(cell))),
         ),
       ),
     ),
