@@ -34,6 +34,8 @@ export function blockPieces(block: any[][], size: any, count?: any, seam?: any, 
 
 /**
  * Amount to buy of one fabric for blocks drawn in cells, by the cutting plan of least length.
+ *
+ * Sizes and the longest list are as in PLAN.
  * @customfunction BLOCKFABRIC
  * @param block The cells of the block: fabric names, "sand / slate" and the other units; see the guide to blocks.
  * @param size Finished width of the block; its cells are square.

@@ -12,8 +12,9 @@ import { answer, type Cell, type Door, filledRows } from "./cells";
  * @param [width] Usable length of a strip: 42 in (usual) or 107 cm.
  * @param [units] "in" (usual) or "cm".
  * @param [squaring] Length lost where the end of each strip is squared; 0 (usual).
- * @returns Spare strips. What one size leaves of a strip is used for the others, by the plan that takes fewest strips. Rows
- *   with no count are passed over.
+ * @returns Spare strips, by the plan that takes fewest: what one size leaves of a strip is used for the others. Patches lie in
+ * one row to a strip, none stacked or turned. Sizes that share no mark, such as exact diagonals, count up to 1/1200 in longer.
+ * Rows with no count are passed over.
  */
 export function bundleCheck(
   list: any[][],

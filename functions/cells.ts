@@ -131,17 +131,21 @@ export class Door {
     );
   }
 
-  /** The step in which a shop cuts: an even part of a yard (metre), or whole ones. */
+  /** The step in which a shop cuts: an even part of a yard (metre), or whole ones in text with their unit. */
   shopStep(cell: Cell): Inches {
     const step = this.fabric("step", cell, this.conventions.shopStep);
     const unit = fabricUnit(this.system);
     const whole = toInches(1, unit);
     const parts = nearestCount(step, whole);
     const wholes = nearestCount(whole, step);
+    const slip = step > whole + STEP_DUST && !/[a-z'"]/i.test(String(cell));
     const even = step < whole ? whole / parts : wholes * whole;
-    if (step < whole / MOST_PARTS || Math.abs(even - step) > STEP_DUST) {
+    if (slip || step < whole / MOST_PARTS || Math.abs(even - step) > STEP_DUST) {
       const examples = this.system === "in" ? "1/8, 1/4, 1/3, 1/2 or 1 yard" : "0.05, 0.1, 0.25, 0.5 or 1 meter";
-      throw new Problem("bad input", `step must be an even part of a yard or meter: ${examples}`);
+      throw new Problem(
+        "bad input",
+        `step must be an even part of a yard or meter: ${examples}; or text such as "10 cm"`,
+      );
     }
     return inches(even);
   }

@@ -44,7 +44,7 @@ export function checkTotals(list: any[][], units?: any): any[][] {
 /**
  * Whether the patches of a list come out of an amount of fabric, in a sentence.
  *
- * Joins take the usual seam, 1/4 in or 0.75 cm.
+ * Grains, joins, sizes and the longest list are as in PLAN.
  * @customfunction CHECKFABRIC
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
  * @param amount Fabric at hand: a bare number is yards (meters); text such as "54 in" carries its own unit.

@@ -1,11 +1,15 @@
 /** Panels of one size, such as fat quarters, and bolts of several lengths. */
 import * as panels from "../src/math/panels";
+import { roundedText } from "../src/math/counting";
+import { showing } from "../src/math/show";
 import { inches } from "../src/math/units";
 import { readCountedLengths, readList } from "./cutLists";
 import { answer, type Value } from "./cells";
 
 /**
  * Fewest panels of one size, such as fat quarters, that a list of patches can be cut from, in strips either way round.
+ *
+ * Sizes and the longest list are as in PLAN.
  * @customfunction PANELSNEEDED
  * @param list Rows of label, width, height, count and, if need be, grain: "any" or "upright".
  * @param panelWidth Usable width of a panel, such as 21 for a fat quarter.
@@ -25,6 +29,8 @@ export function panelsNeeded(list: any[][], panelWidth: any, panelHeight: any, t
 
 /**
  * Which lengths to cut from which bolts: fewest bolts, then least left over.
+ *
+ * Lengths that share no mark count up to 1/16 in or 0.1 cm longer. No bolt is longer than 500 yards.
  * @customfunction BOLTPLAN
  * @param list Rows of label, length, count: lengths to cut, in yards (meters).
  * @param bolts Bolts at hand: one column of lengths, or rows of label, length and count; in yards (meters).
@@ -34,23 +40,24 @@ export function panelsNeeded(list: any[][], panelWidth: any, panelHeight: any, t
  */
 export function boltPlan(list: any[][], bolts: any[][], generosity?: any, units?: any): any[][] {
   return answer(units, (door) => {
-    const { plan, mark } = panels.boltPlan(
+    const planned = panels.boltPlan(
       readCountedLengths(door, "cuts", list),
       readCountedLengths(door, "bolts", bolts),
       door.lengthOrZero("generosity", generosity, inches(0)),
       door.system,
     );
-    const fabric = (marks: number) => door.showsFabric(marks * mark);
+    const { plan, bolts: stock } = planned;
     const proof = plan.proved ? "fewest bolts proved" : `no plan takes fewer than ${plan.boltBound}`;
+    const proviso = roundedText(planned)(showing(door.system));
     return [
       ["bolt", "length", "cut from it", "left"],
       ...plan.bolts.map((bolt): Value[] => [
         bolt.label,
-        fabric(bolt.length),
+        door.showsFabric(stock[bolt.bolt].length),
         bolt.cuts.map((cut) => `${cut.count} × ${cut.label}`).join(", "),
-        fabric(bolt.left),
+        door.showsFabric(bolt.left * planned.mark),
       ]),
-      ["total", plan.boltCount, proof, fabric(plan.left)],
+      ["total", plan.boltCount, `${proof}${proviso}`, door.showsFabric(planned.left)],
     ];
   });
 }

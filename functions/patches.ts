@@ -133,8 +133,8 @@ export function cutCorner(finished: any, seam?: any, mark?: any, units?: any): a
  * @param [mark] Ruler mark for the rounded cut: 1/8 in (usual) or 0.1 cm. Type 0 for the exact size.
  * @param [units] "in" (usual) or "cm".
  * @returns Table: finished patch, exact cut, cut at the nearest mark, by how much the block then comes out larger (below 0:
- * smaller), and the nearest blocks whose patch finishes on a half inch (half centimeter); the block itself where none of it is
- * rounded, "none" where there is no such block.
+ * smaller), and the nearest blocks whose patch finishes on a half inch (half centimeter): "none" where there is no such
+ * patch, or it is not cut on a mark. Where the block itself needs no rounding, it is both.
  */
 export function gridPatch(block: any, divisions: any, seam?: any, mark?: any, units?: any): any[][] {
   return answer(units, (door) => {

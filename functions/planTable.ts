@@ -1,6 +1,6 @@
 /** A cut plan as the table that a cutter follows. */
 import type { Join, Piece, Strip } from "../src/math/cutplan";
-import type { Plan } from "../src/math/plans";
+import { leastText, type Plan } from "../src/math/plans";
 import { type Show, showing } from "../src/math/show";
 import type { Door, Value } from "./cells";
 
@@ -37,7 +37,7 @@ function cut(show: Show, plan: Plan, piece: Piece): string {
 
 function joining(show: Show, plan: Plan, join: Join): string {
   const patch = plan.list[join.row];
-  const pieces = `then cut ${patch.count} × ${show.length(Math.max(patch.width, patch.height))}`;
+  const pieces = `then cut ${patch.count} × ${show.length(patch.width)}`;
   return `${join.label}: sew ${join.strips} strips end to end, the last ${show.length(join.rest * plan.mark)}; ${pieces}`;
 }
 
@@ -46,11 +46,8 @@ function summary(show: Show, plan: Plan): string {
   const patches = plan.cuts.patchArea * plan.mark * plan.mark;
   const waste = used === 0 ? 0 : 100 * (1 - patches / used);
   const squaring = plan.squaring > 0 ? `, ${show.length(plan.squaring)} of it to square up` : "";
-  const proof = plan.cuts.lengthProved
-    ? "least length proved"
-    : `at most ${show.length(plan.length - plan.leastLength)} above the least possible`;
   return (
     `${show.length(plan.length)} of fabric ${show.length(plan.fabricWidth)} wide without selvages${squaring}; ` +
-    `${waste.toFixed(0)} % waste; ${proof}`
+    `${waste.toFixed(0)} % waste; ${leastText(plan)(show)}`
   );
 }

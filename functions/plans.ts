@@ -9,7 +9,10 @@ import { readList } from "./cutLists";
  * Cutting plan of least length for a list of patches: strips across the fabric in cutting order, and what to cut from each.
  * Every strip runs from selvage to selvage. The last row tells the length, what is left over and whether less is possible.
  *
- * Joins take the usual seam, 1/4 in or 0.75 cm. A measure on no mark of a ruler is cut at the next one up: 1/16 in or 0.1 cm.
+ * A "join" patch lies across the fabric. Where it is longer than the fabric is wide, it is joined from strips, and each join
+ * loses two usual seams, 1/2 in or 1.5 cm; a shorter one stays in one piece, although a border joined all round can take less:
+ * see BORDERFABRIC. An "along" patch longer than the fabric is wide lies along the selvage. Sizes count exactly; those that
+ * share no mark, such as exact diagonals, are cut at the next 1/16 in or 0.1 cm up. At most 5000 patches in 200 rows.
  * A long list has more plans than are searched through; then the last row tells by how much the length may be above the least.
  * @customfunction PLAN
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
@@ -26,7 +29,7 @@ export function plan(list: any[][], width?: any, squaring?: any, trimming?: any,
 /**
  * Amount of fabric to buy for a list of patches, by the cutting plan of least length.
  *
- * Joins take the usual seam, 1/4 in or 0.75 cm.
+ * Grains, joins, sizes and the longest list are as in PLAN.
  * @customfunction PLANFABRIC
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
  * @param [width] Usable width of the fabric, selvages cut off: 42 in (usual) or 107 cm.
@@ -45,7 +48,7 @@ export function planFabric(list: any[][], width?: any, squaring?: any, trimming?
 /**
  * Strips to cut for a list of patches, by the cutting plan of least length.
  *
- * Joins take the usual seam, 1/4 in or 0.75 cm.
+ * Grains, joins, sizes and the longest list are as in PLAN.
  * @customfunction PLANSTRIPS
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
  * @param [width] Usable width of the fabric, selvages cut off: 42 in (usual) or 107 cm.
@@ -61,7 +64,7 @@ export function planStrips(list: any[][], width?: any, squaring?: any, trimming?
 /**
  * Exact length of fabric that a list of patches takes, by the cutting plan of least length; squaring included.
  *
- * Joins take the usual seam, 1/4 in or 0.75 cm. PLAN tells whether less is possible.
+ * Grains, joins, sizes and the longest list are as in PLAN. Its last row tells whether less is possible.
  * @customfunction PLANLENGTH
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
  * @param [width] Usable width of the fabric, selvages cut off: 42 in (usual) or 107 cm.
@@ -77,7 +80,7 @@ export function planLength(list: any[][], width?: any, squaring?: any, trimming?
 /**
  * Length that the cutting plan of a list leaves of an amount already bought; negative where the fabric is short.
  *
- * Joins take the usual seam, 1/4 in or 0.75 cm.
+ * Grains, joins, sizes and the longest list are as in PLAN.
  * @customfunction PLANSPARE
  * @param list Rows of label, width, height, count and, if need be, grain: "any", "upright", "join" or "along".
  * @param amount Fabric at hand: a bare number is yards (meters); text such as "54 in" carries its own unit.
@@ -97,6 +100,8 @@ export function planSpare(list: any[][], amount: any, width?: any, squaring?: an
 /**
  * A roll of strips used first: which patches of a list come from the strips, and which must come from yardage.
  * A patch comes from a strip where one of its sides is the strip's width; the list's order says what is wanted first.
+ *
+ * Sizes count exactly; those that share no mark, such as exact diagonals, count up to 1/1200 in longer.
  * @customfunction STRIPSFIRST
  * @param list Rows of label, width, height, count and, if need be, grain: "any" or "upright".
  * @param strips Strips at hand.

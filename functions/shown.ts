@@ -2,11 +2,14 @@
 import { Problem } from "../src/math/problem";
 import type { Value } from "./cells";
 
+/** What is left of a difference of equal numbers. */
+const DUST = 1e-9;
+
 /** Undoes the binary dust of converting units, and stops a number that is none before it reaches a cell. */
 export function tidy(value: Value): Value {
   if (typeof value !== "number") return value;
   if (!Number.isFinite(value)) throw new Problem("no answer", "the numbers are too large to work with");
-  return Number(value.toPrecision(13));
+  return Math.abs(value) < DUST ? 0 : Number(value.toPrecision(13));
 }
 
 /** Cells in the longest row. A range may have more rows than a call can have arguments. */

@@ -2,7 +2,7 @@
 import { USUAL } from "./conventions";
 import { fabric, requireFabricWidth } from "./fabric";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
-import { atMost, covers, roundUpTo } from "./rounding";
+import { atMost, covers, difference, roundUpTo } from "./rounding";
 import type { Inches } from "./units";
 import { step } from "./working";
 
@@ -75,7 +75,8 @@ export function backingWays(width: Inches, length: Inches, options: BackingOptio
 export function bestBacking(ways: readonly BackingWay[]): BackingWay {
   const allowed = ways.filter((way) => way.refused === undefined);
   const best = allowed.reduce((least, way) => {
-    const order = way.amount - least.amount || way.panels - least.panels || way.length - least.length;
+    const order =
+      difference(way.amount, least.amount) || way.panels - least.panels || difference(way.length, least.length);
     return order < 0 ? way : least;
   });
   step((show) => `least fabric with the quilt lying ${best.lies} it: buy ${show.fabric(best.amount)}`);
@@ -112,7 +113,7 @@ function way(lies: BackingWay["lies"], covered: number, cut: number, options: Ba
     cutLength: cut as Inches,
     length,
     amount: fabric(length, shopStep),
-    spareWidth: (sewnWidth - covered) as Inches,
+    spareWidth: difference(sewnWidth, covered) as Inches,
     ...(panels > 1 && atMost(lacking, A_LITTLE) ? { tooNarrow: lacking as Inches } : {}),
     ...(lies === "across" && print === "upright" ? { refused: "upright print" } : {}),
   };

@@ -65,7 +65,7 @@ export function battingPack(width: Inches, length: Inches, margin = USUAL.margin
     return [];
   });
   if (covering.length === 0) throw noneCovers(wide, long, packs);
-  const chosen = covering.reduce((least, other) => (area(other) < area(least) ? other : least));
+  const chosen = covering.reduce((least, other) => (atMost(area(least), area(other)) ? least : other));
   step((show) => `smallest pack that covers it: ${packText(chosen, show)}${chosen.turned ? ", turned" : ""}`);
   return chosen;
 }

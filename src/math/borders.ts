@@ -2,7 +2,7 @@
 import { USUAL } from "./conventions";
 import { counted } from "./counted";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
-import { covers, nearestCount, roundNearestTo, roundUpTo, same } from "./rounding";
+import { atMost, covers, difference, nearestCount, roundNearestTo, roundUpTo, same } from "./rounding";
 import type { Show } from "./show";
 import type { Inches, Size } from "./units";
 import { step } from "./working";
@@ -137,7 +137,7 @@ export function borderMeasured(
       `(${measured.map((one) => show.length(one)).join(" + ")}) ÷ 3 = ${show.length(mean)}, cut ${show.length(length)}`,
   );
   step((show) => `the measurements differ by ${show.length(spread)}`);
-  return { length, spread, outOfSquare: spread > most && !same(spread, most) };
+  return { length, spread, outOfSquare: !atMost(spread, most) };
 }
 
 /**
@@ -165,7 +165,7 @@ export function borderUnits(side: Inches, unit: Inches): number {
  */
 export function borderGap(side: Inches, unit: Inches): Inches {
   const units = borderUnits(side, unit);
-  const gap = Math.max(0, units * unit - side) as Inches;
+  const gap = difference((units * unit) as Inches, side);
   step((show) => `${units} × ${show.length(unit)} − ${show.length(side)} = ${show.length(gap)}`);
   return gap;
 }
@@ -230,12 +230,12 @@ export function borderFit(width: Inches, length: Inches, unit: Inches, options: 
 
 function fitSide(side: Inches, unit: Inches, leastSpacer: Inches, mark: Inches): FittedSide {
   const nearest = nearestCount(unit, side);
-  const off = nearest * unit - side;
-  const fitted = leastSpacer === 0 && nearest > 0 && (same(off, 0) || Math.abs(off) <= mark);
+  const off = difference((nearest * unit) as Inches, side);
+  const fitted = leastSpacer === 0 && nearest > 0 && atMost(Math.abs(off), mark);
   const units = fitted ? nearest : covers(unit, side + 2 * leastSpacer);
   const covered = (units * unit) as Inches;
   const spacer = (fitted ? 0 : (covered - side) / 2) as Inches;
-  const eased = (fitted && !same(off, 0) ? off : 0) as Inches;
+  const eased = fitted ? off : (0 as Inches);
   step((show) => {
     const gap = fitted ? easedText(show, eased) : `spacers finish ${show.length(spacer)}`;
     return `${counted(units, "unit")} × ${show.length(unit)} = ${show.length(covered)} on ${show.length(side)}: ${gap}`;

@@ -1,11 +1,12 @@
 /** Pre-cut bundles: equal strips, and the patches wanted from them. */
 import { USUAL } from "./conventions";
 import { counted } from "./counted";
+import { type Counting, countingMark, marksFor, marksIn } from "./counting";
 import { planCuts } from "./cutplan";
 import { squared } from "./fabric";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
-import { atMost, covers, fits, nearestCount, same } from "./rounding";
-import { type Inches, inches, toInches } from "./units";
+import { atMost } from "./rounding";
+import { type Inches, inches } from "./units";
 import { step } from "./working";
 
 /** Patches of one size that a bundle is to give. */
@@ -28,8 +29,8 @@ export interface Bundle {
   squaring?: Inches;
 }
 
-/** The planner works in whole numbers: these hold every ruler mark, and decimals to the second place; the last, thirds. */
-const FINE_MARKS = [inches(1 / 400), toInches(0.01, "cm"), inches(1 / 1200)] as const;
+/** Lengths that lie on no mark are counted up to the next of these: no cutter sees the difference. */
+const FINE_MARK = inches(1 / 1200);
 
 /** Longer strips are cut from no fabric, and longer lists only make the planner slow. */
 const LONGEST_STRIP = 150;
@@ -73,21 +74,21 @@ function bundleStrips(
         `at most ${MOST_PATCHES} in ${MOST_KINDS} rows are planned at once`,
     );
   }
-  const mark = fineMark(wanted.map(({ patch }) => patch));
+  const counting = countAlong(wanted.map(({ patch }) => patch));
   const plan = planCuts(
     wanted.map(({ patch, count }) => ({
       label: "",
-      width: covers(mark, patch),
+      width: marksFor(counting, patch),
       height: 1,
       count,
       mayTurn: false,
     })),
-    { width: fits(mark, usable) },
+    { width: marksIn(counting, usable) },
   );
   for (const { times, pieces } of plan.strips) {
     step(
       (show) =>
-        `${times} × ${pieces.map(({ count, across }) => `${count} of ${show.length(across * mark)}`).join(", ")}`,
+        `${times} × ${pieces.map(({ count, across }) => `${count} of ${show.length(across * counting.mark)}`).join(", ")}`,
     );
   }
   if (!plan.stripsProved) step(() => `${counted(plan.stripCount, "strip")}; ${plan.stripBound} at the very least`);
@@ -101,10 +102,9 @@ export function requireStripLength(name: string, length: Inches): void {
   throw new Problem("bad input", (show) => `${name} is more than ${show.length(LONGEST_STRIP)}; no strip is that long`);
 }
 
-/** A mark on which all pieces lie, so that as many as fill a length to a hair's breadth fit it; the coarse one, if it will do. */
-export function fineMark(pieces: readonly Inches[], ...coarse: Inches[]): Inches {
-  const holdsAll = (mark: number) => pieces.every((length) => same(length, nearestCount(mark, length) * mark));
-  return [...coarse, ...FINE_MARKS].find(holdsAll) ?? FINE_MARKS[0];
+/** How to count patches along a strip, so that as many as fill it to a hair's breadth fit it. */
+export function countAlong(patches: readonly Inches[]): Counting {
+  return countingMark(patches, FINE_MARK);
 }
 
 function requireFits({ patch, height, count }: BundlePatch, stripWidth: Inches, usable: number): void {

@@ -2,7 +2,7 @@
 import { USUAL } from "./conventions";
 import { requireSizes } from "./cut";
 import { Problem, requireCount } from "./problem";
-import { covers, fits, roundNearestTo, same } from "./rounding";
+import { atMost, covers, fits, roundNearestTo, same } from "./rounding";
 import type { Inches } from "./units";
 import { step } from "./working";
 
@@ -24,8 +24,8 @@ export interface GridPatch {
  * One patch of a block of equal patches: a 12 in block of 5 by 5 has patches that finish 2.4 in, and cut at the nearest mark
  * it comes out 1/8 in short.
  *
- * A block cuts cleanly where this one needs no rounding; else the nearest ones are taken whose patch finishes on a whole
- * number of grid steps.
+ * A block cuts cleanly where its patch is cut on a mark. This one is taken where it does; else the nearest ones whose patch
+ * finishes on a whole number of grid steps, if they do.
  *
  * @param block finished side of the block, inches
  * @param divisions patches along a side
@@ -46,7 +46,7 @@ export function gridPatch(
   const finished = (block / divisions) as Inches;
   const exact = (finished + 2 * seam) as Inches;
   const atMark = roundNearestTo(mark, exact);
-  if (atMark <= 2 * seam) {
+  if (atMost(atMark, 2 * seam)) {
     throw new Problem(
       "no answer",
       (show) => `patches of ${show.length(finished)} are too small to cut at marks ${show.length(mark)} apart`,

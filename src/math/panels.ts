@@ -1,12 +1,11 @@
 /** Panels of one size, such as fat quarters, and bolts of several lengths. */
-import { fineMark } from "./bundles";
 import { counted } from "./counted";
+import { type Counting, countingMark, FINEST_TO_PLAN, marksFor, marksIn, roundedText, RULER_MARK } from "./counting";
 import { type BoltPlan, type PanelPlan, planBolts, planPanels } from "./cutplan";
-import { coarsestMark, type ListedPatch, lying } from "./plans";
+import { type ListedPatch, lying, sizesOf } from "./plans";
 import { Problem } from "./problem";
-import { covers, fits } from "./rounding";
 import { showing } from "./show";
-import { type Inches, inches, type System, toInches } from "./units";
+import { type Inches, inches, type System } from "./units";
 import { step } from "./working";
 
 export interface PanelOptions {
@@ -16,17 +15,16 @@ export interface PanelOptions {
 }
 
 /** Panels cut alike, with their strips and patches. */
-export interface PlannedPanels {
+export interface PlannedPanels extends Counting {
   list: readonly ListedPatch[];
   width: Inches;
   height: Inches;
-  /** Lengths in it count this, inches. */
-  mark: number;
   cuts: PanelPlan;
 }
 
 /**
- * The fewest equal panels that a list can be cut from, and how. Each panel is cut in strips, across it or along it.
+ * The fewest equal panels that a list can be cut from, and how. Each panel is cut in strips, across it or along it. Sizes are
+ * counted as `plan` counts them.
  *
  * @param list patches; none may ask to be joined or cut along the length, which panels have no room for
  * @param width width of a panel, inches
@@ -39,19 +37,23 @@ export function planInPanels(
   height: Inches,
   { trimming = true, system = "in" }: PanelOptions = {},
 ): PlannedPanels {
-  const mark = coarsestMark(list, system);
+  const counting = countingMark(sizesOf(list), RULER_MARK[system], { finest: FINEST_TO_PLAN });
+  const marks = (size: Inches) => marksFor(counting, size);
   const cuts = planPanels(
     list.map((patch, index) => {
       if (patch.grain === "join" || patch.grain === "along") {
         throw new Problem("bad input", `row ${index + 1}: “${patch.grain}” is for lengths of fabric, not for panels`);
       }
-      return { ...patch, width: covers(mark, patch.width), height: covers(mark, patch.height), ...lying(patch.grain) };
+      return { ...patch, width: marks(patch.width), height: marks(patch.height), ...lying(patch.grain) };
     }),
-    { width: fits(mark, width), height: fits(mark, height) },
-    { trimming, show: (length) => showing(system).length(length * mark) },
+    { width: marksIn(counting, width), height: marksIn(counting, height) },
+    { trimming, show: (count) => showing(system).length(count * counting.mark) },
   );
-  step(() => `${counted(cuts.panelCount, "panel")}; no plan takes fewer than ${cuts.panelBound}`);
-  return { list, width, height, mark, cuts };
+  step((show) => {
+    const least = `no plan takes fewer than ${cuts.panelBound}${roundedText(counting)(show)}`;
+    return `${counted(cuts.panelCount, "panel")}; ${least}`;
+  });
+  return { ...counting, list, width, height, cuts };
 }
 
 /** A length to cut from a bolt, or a bolt at hand; lengths in inches. */
@@ -62,28 +64,29 @@ export interface CountedLength {
 }
 
 /** Which lengths come from which bolts. */
-export interface PlannedBolts {
+export interface PlannedBolts extends Counting {
   plan: BoltPlan;
-  /** Lengths in the plan count this, inches. */
-  mark: number;
   cuts: readonly CountedLength[];
+  bolts: readonly CountedLength[];
   /** What is cut beyond each length, inches. */
   generosity: Inches;
+  /** What is left over on the bolts taken, inches. */
+  left: Inches;
 }
-
-/** Lengths on bolts are counted in sixteenths of an inch, or in millimeters, and finer where those do not hold them. */
-const BOLT_MARK: Readonly<Record<System, Inches>> = { in: inches(1 / 16), cm: toInches(0.1, "cm") };
 
 /** 500 yards: nobody rolls a longer bolt, and it would only make the planner slow. */
 const LONGEST_BOLT = 18_000;
 
+/** Finer marks on a long bolt would make it slow, too. */
+const MOST_MARKS = 1_000_000;
+
 /**
- * Which lengths to cut from which bolts: fewest bolts, then least left over.
+ * Which lengths to cut from which bolts: fewest bolts, then least left over. Lengths are counted as `plan` counts sizes.
  *
  * @param cuts lengths to cut, inches
  * @param bolts bolts at hand, inches
  * @param generosity what the shop cuts beyond each length, inches
- * @throws Problem "no answer" where the bolts do not hold the cuts
+ * @throws Problem "no answer" where the bolts do not hold the cuts; "bad input" for a bolt longer than any
  */
 export function boltPlan(
   cuts: readonly CountedLength[],
@@ -98,12 +101,17 @@ export function boltPlan(
       (show) => `${label} is more than ${show.fabric(LONGEST_BOLT)}; no bolt is that long`,
     );
   }
-  const lengths = cuts.map((cut) => inches(cut.length + generosity));
-  const mark = fineMark(lengths, BOLT_MARK[system]);
-  const plan = planBolts(
-    cuts.map((cut, row) => ({ ...cut, length: covers(mark, lengths[row]) })),
-    bolts.map((bolt) => ({ ...bolt, length: fits(mark, bolt.length) })),
+  const stock = bolts.map(({ length }) => length);
+  const counting = countingMark(
+    cuts.map(({ length }) => inches(length + generosity)),
+    RULER_MARK[system],
+    { besides: stock, finest: inches(Math.max(...stock) / MOST_MARKS) },
   );
-  step((show) => `${counted(plan.boltCount, "bolt")}, ${show.fabric(plan.left * mark)} left over`);
-  return { plan, mark, cuts, generosity };
+  const plan = planBolts(
+    cuts.map((cut) => ({ ...cut, length: marksFor(counting, cut.length + generosity) })),
+    bolts.map((bolt) => ({ ...bolt, length: marksIn(counting, bolt.length) })),
+  );
+  const left = inches(plan.left * counting.mark);
+  step((show) => `${counted(plan.boltCount, "bolt")}, ${show.fabric(left)} left over`);
+  return { ...counting, plan, cuts, bolts, generosity, left };
 }

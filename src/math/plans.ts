@@ -4,17 +4,19 @@
  */
 import { USUAL } from "./conventions";
 import { counted } from "./counted";
+import { type Counting, countingMark, FINEST_TO_PLAN, marksFor, marksIn, roundedText, RULER_MARK } from "./counting";
 import { type CutList, type CutPlan, planCuts } from "./cutplan";
 import { fabric, requireFabricWidth } from "./fabric";
 import { Problem, requireNotNegative } from "./problem";
-import { covers, fits, nearestCount, same } from "./rounding";
-import { showing } from "./show";
+import { atMost, difference, isMultiple } from "./rounding";
+import { type Line, showing } from "./show";
 import { type Inches, inches, type System, toInches } from "./units";
 import { step } from "./working";
 
 /**
- * How a patch lies on the fabric. "any": it may be turned. "upright": its height runs along the selvage. "join": longer than
- * the fabric is wide, and joined from strips. "along": longer than the fabric is wide, and cut along its length.
+ * How a patch lies on the fabric. "any": it may be turned. "upright": its height runs along the selvage. "join": across the
+ * fabric, and joined from strips where it is longer than the fabric is wide. "along": across the fabric, and along its length
+ * where it is longer than the fabric is wide.
  */
 export const GRAINS = ["any", "upright", "join", "along"] as const;
 export type Grain = (typeof GRAINS)[number];
@@ -43,12 +45,11 @@ export interface PlanOptions {
   amountOnly?: boolean;
 }
 
-/** A cut plan and the ruler mark in which its lengths are counted. */
-export interface Plan {
+/** A cut plan and the mark in which its lengths are counted. */
+export interface Plan extends Counting {
+  /** Patches as they lie: one that is joined has the side that is joined for its width. */
   list: readonly ListedPatch[];
   cuts: CutPlan;
-  /** Inches for one unit of `cuts`. */
-  mark: Inches;
   /** Length of fabric in strips and squaring, inches. */
   length: Inches;
   /** No plan takes less than this, inches. */
@@ -56,12 +57,6 @@ export interface Plan {
   fabricWidth: Inches;
   squaring: Inches;
 }
-
-/** Marks of a ruler, coarsest first: a list is counted on the coarsest that holds all of it. */
-const MARKS: Readonly<Record<System, readonly Inches[]>> = {
-  in: [inches(1 / 8), inches(1 / 16)],
-  cm: [toInches(0.1, "cm")],
-};
 
 /** The usual step of the shop. */
 const USUAL_STEP: Readonly<Record<System, Inches>> = { in: toInches(1 / 8, "yd"), cm: toInches(0.1, "m") };
@@ -75,7 +70,8 @@ const WIDEST = 150;
 /**
  * The plan of least length for a list: strips across the full width, then patches from each strip.
  *
- * A measure that lies on no mark of a ruler is cut at the next one up.
+ * Sizes are counted exactly on the coarsest mark that holds them all. Where none does, as with exact diagonals, every size is
+ * cut at the ruler's next mark up.
  *
  * @throws Problem "bad input" naming the row that cannot be planned; "no answer" where a patch does not fit the fabric
  */
@@ -85,25 +81,33 @@ export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): P
   requireFabricWidth(fabricWidth);
   if (fabricWidth > WIDEST) throw tooLarge("width", WIDEST);
   requireNotNegative("squaring", squaring);
-  const mark = coarsestMark(list, system);
-  const marks = (length: number) => covers(mark, length);
+  const laid = list.map((patch) => laidToJoin(patch, fabricWidth));
+  const sizes = sizesOf(laid);
+  const counting = countingMark(sizes, RULER_MARK[system], {
+    besides: [fabricWidth, inches(2 * seam)],
+    finest: FINEST_TO_PLAN,
+  });
+  const { mark } = counting;
+  const marks = (length: number) => marksFor(counting, length);
+  const width = marksIn(counting, fabricWidth);
+  const buyingStep = USUAL_STEP[system];
   const cuts = planCuts(
-    list.map((patch) => ({ ...patch, width: marks(patch.width), height: marks(patch.height), ...lying(patch.grain) })),
+    laid.map((patch) => ({ ...patch, width: marks(patch.width), height: marks(patch.height), ...lying(patch.grain) })),
     {
-      width: fits(mark, fabricWidth),
+      width,
       trimming,
       joinLoss: marks(2 * seam),
-      show: (length) => showing(system).length(length * mark),
-      ...(amountOnly
-        ? { extraLength: marks(squaring), buyingStep: fits(mark, USUAL_STEP[system]) }
+      show: (count) => showing(system).length(count === width ? fabricWidth : count * mark),
+      ...(amountOnly && isMultiple(mark, buyingStep)
+        ? { extraLength: marks(squaring), buyingStep: marks(buyingStep) }
         : { budget: LENGTH_BUDGET }),
     },
   );
   const lengthOf = (strips: number) => inches(strips * mark + squaring);
   const found = {
-    list,
+    ...counting,
+    list: laid,
     cuts,
-    mark,
     length: lengthOf(cuts.length),
     leastLength: lengthOf(cuts.lengthBound),
     fabricWidth,
@@ -121,7 +125,7 @@ export function planFabric(plan: Plan, shopStep = USUAL.shopStep): Inches {
 /** What a plan leaves of an amount already bought, inches; below 0 where the fabric is short. */
 export function planSpare(plan: Plan, amount: Inches): Inches {
   requireNotNegative("amount", amount);
-  const spare = inches(amount - plan.length);
+  const spare = difference(amount, plan.length);
   step((show) => `${show.length(amount)} − ${show.length(plan.length)} = ${show.length(spare)}`);
   return spare;
 }
@@ -131,11 +135,27 @@ export function lying(grain: Grain): Pick<CutList[number], "mayTurn" | "whenLong
   return { mayTurn: grain === "any" };
 }
 
-export function coarsestMark(list: readonly ListedPatch[], system: System): Inches {
-  const [coarse, ...finer] = MARKS[system];
-  const measures = list.flatMap(({ width, height }) => [width, height]);
-  const holds = (mark: Inches) => measures.every((measure) => same(measure, nearestCount(mark, measure) * mark));
-  return [coarse, ...finer].find(holds) ?? finer.at(-1) ?? coarse;
+/** All widths and heights of a list. */
+export function sizesOf(list: readonly ListedPatch[]): Inches[] {
+  return list.flatMap(({ width, height }) => [width, height]);
+}
+
+/** A patch that is to be joined lies across the fabric, whichever of its sides is the longer; too wide ones stay upright. */
+function laidToJoin(patch: ListedPatch, fabricWidth: Inches): ListedPatch {
+  const { width, height, grain } = patch;
+  const swapped = grain === "join" && width < height && atMost(width, fabricWidth);
+  return swapped ? { ...patch, width: height, height: width } : patch;
+}
+
+/** Whether a shorter plan is possible, and for what that holds: other joins, or the exact sizes, may take less. */
+export function leastText(plan: Plan): Line {
+  const { cuts, list, length, leastLength } = plan;
+  const asked = list.some((patch) => patch.grain === "join" && patch.count > 0);
+  const joins = asked ? ` with${cuts.joins.length > 0 ? " these" : "out"} joins` : "";
+  return (show) => {
+    const above = `at most ${show.length(length - leastLength)} above the least possible`;
+    return `${cuts.lengthProved ? "least length proved" : above}${joins}${roundedText(plan)(show)}`;
+  };
 }
 
 function tooLarge(name: string, most: number): Problem {
@@ -145,14 +165,11 @@ function tooLarge(name: string, most: number): Problem {
   );
 }
 
-function tell({ cuts, length, leastLength, squaring }: Plan): void {
+function tell(plan: Plan): void {
+  const { cuts, length, squaring } = plan;
   step(
     (show) =>
       `${counted(cuts.stripCount, "strip takes", "strips take")} ${show.length(length)}${squaring > 0 ? " with squaring up" : ""}`,
   );
-  step((show) =>
-    cuts.lengthProved
-      ? "no plan takes less: least length proved"
-      : `no plan takes less than ${show.length(leastLength)}`,
-  );
+  step((show) => `${cuts.lengthProved ? "no plan takes less: " : ""}${leastText(plan)(show)}`);
 }

@@ -44,6 +44,16 @@ export function same(a: number, b: number): boolean {
   return Math.abs(a - b) <= TOLERANCE;
 }
 
+/** Whether `whole` is a whole number of `each`, but for binary dust. */
+export function isMultiple(each: number, whole: number): boolean {
+  return same(whole, nearestCount(each, whole) * each);
+}
+
+/** What `a` is more than `b`; 0, not dust, where they are the same. */
+export function difference<L extends number>(a: L, b: number): L {
+  return (same(a, b) ? 0 : a - b) as L;
+}
+
 /** Whether `small` goes into `large`, an exact fit included. */
 export function atMost(small: number, large: number): boolean {
   return small <= large + TOLERANCE;

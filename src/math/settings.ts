@@ -5,7 +5,7 @@
 import { USUAL } from "./conventions";
 import { cutHalfSquare, cutQuarterSquare } from "./patches";
 import { Problem, requireCount, requireNotNegative, requirePositive } from "./problem";
-import { covers, fits, same } from "./rounding";
+import { covers, difference, fits } from "./rounding";
 import type { Inches, Size } from "./units";
 import { step } from "./working";
 
@@ -109,11 +109,18 @@ export function blocksFor(width: Inches, length: Inches, block: Inches, options:
     counts(length).map((down): Layout => {
       const size = topSize(across, down, block, options);
       const blocks = blocksIn(across, down, options.setting);
-      return { ...size, across, down, blocks, wider: less(size.width, width), longer: less(size.length, length) };
+      return {
+        ...size,
+        across,
+        down,
+        blocks,
+        wider: difference(size.width, width),
+        longer: difference(size.length, length),
+      };
     }),
   );
   const off = (layout: Layout): number => Math.abs(layout.wider) + Math.abs(layout.longer);
-  return layouts.sort((one, other) => off(one) - off(other));
+  return layouts.sort((one, other) => difference(off(one), off(other)));
 }
 
 /**
@@ -184,8 +191,4 @@ function spacing(block: Inches, options: SettingOptions): { scale: number; pitch
     );
   }
   return { scale: setting === "on point" ? Math.SQRT2 : 1, pitch: block + sashing, extra: extraSashes * sashing };
-}
-
-function less(size: Inches, wanted: Inches): Inches {
-  return (same(size, wanted) ? 0 : size - wanted) as Inches;
 }

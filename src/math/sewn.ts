@@ -1,7 +1,7 @@
 /** From the cut size back: what a patch or a unit measures once it is sewn. */
 import { USUAL } from "./conventions";
 import { Problem, requireNotNegative, requirePositive } from "./problem";
-import { TOLERANCE } from "./rounding";
+import { difference, TOLERANCE } from "./rounding";
 import type { Inches } from "./units";
 import { step } from "./working";
 
@@ -116,7 +116,7 @@ export function unitMade(cut: Inches, how: UnitWay, seam = USUAL.seam): Inches {
  */
 export function cutCheck(cut: Inches, trim: Inches, how: UnitWay, seam = USUAL.seam): Inches {
   requirePositive("trim", trim);
-  const spare = (unfinished(cut, how, seam) - trim) as Inches;
+  const spare = difference(unfinished(cut, how, seam), trim);
   step((show) =>
     spare < 0
       ? `impossible: ${show.length(-1 * spare)} too small to trim to ${show.length(trim)}`

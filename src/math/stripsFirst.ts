@@ -1,6 +1,7 @@
 /** A roll of strips used first: which patches come from it, and what is left for yardage. */
-import { fineMark, requireStripLength } from "./bundles";
+import { countAlong, requireStripLength } from "./bundles";
 import { USUAL } from "./conventions";
+import { marksFor, marksIn } from "./counting";
 import { type CutList, planCuts } from "./cutplan";
 import type { ListedPatch } from "./plans";
 import { requireCount, requirePositive } from "./problem";
@@ -39,15 +40,15 @@ export function stripsFirst(
   requireCount("strips", strips);
   requirePositive("strip width", stripWidth);
   requireStripLength("strip length", length);
-  const mark = fineMark(list.flatMap((patch) => lengthOnStrip(patch, stripWidth) ?? []));
-  const strip = fits(mark, length);
+  const counting = countAlong(list.flatMap((patch) => lengthOnStrip(patch, stripWidth) ?? []));
+  const strip = marksIn(counting, length);
   const taken: CutList[number][] = [];
   let stripsUsed = 0;
   const stripsFor = (count: number, along: number) =>
     planCuts([...taken, patchOnStrip(along, count)], { width: strip }).length;
   const rows = list.map((patch): SplitPatch => {
     const along = lengthOnStrip(patch, stripWidth);
-    const marks = along === undefined ? Infinity : covers(mark, along);
+    const marks = along === undefined ? Infinity : marksFor(counting, along);
     let fromStrips = 0;
     if (marks <= strip) {
       // Whole strips that are left yield so many; all that is left of all strips, were it in one piece, no more than so many.

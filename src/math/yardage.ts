@@ -62,7 +62,7 @@ export function patchFabric(
     return { lay, rows, length: rows * lay.along };
   });
   if (count === 0) return 0 as Inches;
-  const { lay, rows, length } = ways.reduce((best, way) => (way.length < best.length ? way : best));
+  const { lay, rows, length } = ways.reduce((best, way) => (atMost(best.length, way.length) ? best : way));
   tellLay(lay, fabricWidth);
   step((show) => `${count} ÷ ${lay.perRow}, rounded up: ${rows} × ${show.length(lay.along)} = ${show.length(length)}`);
   if (squaring > 0) step((show) => `and ${show.length(squaring)} to square the end`);

@@ -53,14 +53,14 @@ class BoltsPicture {
 
   svg(): string {
     const { drawing, planned, show, bolts } = this;
-    const { plan, mark } = planned;
+    const { plan } = planned;
     bolts.forEach(({ bolt, times }, index) => {
       this.drawBolt(bolt, times, drawing.pixels(index * PITCH));
     });
     for (const { key, fill, words } of this.kinds.values()) drawing.legend(fill, `${key}  ${words}`);
     const count = counted(plan.boltCount, "bolt");
     const proof = plan.proved ? "" : `; no plan takes fewer than ${plan.boltBound}`;
-    drawing.note(`${count}, ${show.fabric(plan.left * mark)} left over${proof}`);
+    drawing.note(`${count}, ${show.fabric(planned.left)} left over${proof}`);
     if (planned.generosity > 0) drawing.note(`each cut with ${show.length(planned.generosity)} to spare`);
     return drawing.svg();
   }
@@ -112,14 +112,16 @@ class BoltsPicture {
     }
   }
 
-  private nameOf({ label, length }: UsedBolt, times: number): string {
-    return `${label}, ${this.show.fabric(length * this.planned.mark)}${times > 1 ? `, × ${times}` : ""}`;
+  private nameOf({ label, bolt }: UsedBolt, times: number): string {
+    return `${label}, ${this.show.fabric(this.planned.bolts[bolt].length)}${times > 1 ? `, × ${times}` : ""}`;
   }
 
-  private cutWords({ cuts, left }: UsedBolt): string[] {
+  private cutWords(bolt: UsedBolt): string[] {
     const { show, planned } = this;
-    const words = cuts.map(({ label, length, count }) => `${count} of ${label} ${show.fabric(length * planned.mark)}`);
-    return [...words, `${show.fabric(left * planned.mark)} left`];
+    const words = bolt.cuts.map(({ row, label, count }) => {
+      return `${count} of ${label} ${show.fabric(planned.cuts[row].length + planned.generosity)}`;
+    });
+    return [...words, `${show.fabric(bolt.left * planned.mark)} left`];
   }
 }
 

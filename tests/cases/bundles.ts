@@ -148,6 +148,28 @@ export const bundles: Case[] = [
   },
   {
     call: "BUNDLECHECK",
+    cells: [
+      [
+        [3.333333333, 6],
+        [6.666666667, 3],
+      ],
+      1,
+      2.5,
+      40,
+    ],
+    gives: 0,
+    source: "derived",
+    note: "6 × 3 1/3 + 3 × 6 2/3 = 40 in, thirds written with nine digits",
+  },
+  {
+    call: "BUNDLECHECK",
+    cells: [[[1.2, 1.25, 2]], 1, 2.5, 2],
+    gives: -1,
+    source: "derived",
+    note: "two of 1¼ in high are not stacked in a strip of 2½ in: one to a strip of 2 in",
+  },
+  {
+    call: "BUNDLECHECK",
     cells: [[[110, 8]], 10, 6.5, null, "cm"],
     fails: "#N/A",
     says: "patch is 110 cm, longer than the 107 cm of a strip; join strips",

@@ -211,6 +211,16 @@ export const length: Case[] = [
   },
   {
     call: "FABRIC",
+    cells: [100, 10, "cm"],
+    fails: "#VALUE!",
+    says: 'step must be an even part of a yard or meter: 0.05, 0.1, 0.25, 0.5 or 1 meter; or text such as "10 cm"',
+    source: "derived",
+  },
+  { call: "FABRIC", cells: [100, "2"], fails: "#VALUE!", says: "step must be an even part", source: "derived" },
+  { call: "FABRIC", cells: [100, "10 cm", "cm"], gives: 1, source: "derived", note: "100 cm in tenths of a meter" },
+  { call: "FABRIC", cells: [100, "2 yd"], gives: 4, source: "derived", note: "2.78 yd in steps of 2 yards" },
+  {
+    call: "FABRIC",
     cells: [59.5, "1/3"],
     gives: 5 / 3,
     source: "derived",

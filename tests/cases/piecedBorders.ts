@@ -33,6 +33,7 @@ export const piecedBorders: Case[] = [
     example: "Units of 4 in overhang a side of 46 in",
   },
   { call: "BORDERGAP", cells: [66, 2], gives: 0, source: "common practice", note: "33 keys of 2 in fit 66 in" },
+  { call: "BORDERGAP", cells: [45.9, 2.7], gives: 0, within: 0, source: "derived", note: "17 × 2.7 = 45.9, no dust" },
   { call: "BORDERGAP", cells: [150, 7, "cm"], gives: 4, source: "derived", note: "22 × 7 − 150" },
   { call: "BORDERGAP", cells: [-1, 2], fails: "#VALUE!", says: "side must be 0 or more", source: "derived" },
 
@@ -85,6 +86,22 @@ export const piecedBorders: Case[] = [
     ],
     source: "derived",
     note: "units trimmed to finish 4: 28; (28 − 20 1/2) ÷ 2 = 3 3/4, cut 4 1/4",
+  },
+  {
+    call: "BORDERFIT",
+    cells: [100, 50.1, 10, null, null, null, null, "cm"],
+    gives: [
+      FIT,
+      ["side spacers", "", "", 0, "none: the units fit"],
+      ["top and bottom spacers", "", "", 0, "none: ease in units that are 0.1 cm shorter than the quilt"],
+      ["side units", 11.5, 11.5, 10, "5 on each side"],
+      ["top and bottom units", 11.5, 11.5, 20, "10 on each"],
+      ["corner units", 11.5, 11.5, 4, ""],
+      ["units in all", "", "", 34, ""],
+      ["finished outside", 120, 70, "", ""],
+    ],
+    source: "derived",
+    note: "5 × 10 is a mark of 1 mm shorter than 50.1 cm: eased in",
   },
   {
     call: "BORDERFIT",

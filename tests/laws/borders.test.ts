@@ -13,7 +13,7 @@ import {
 } from "../../src/math/borders";
 import { Problem } from "../../src/math/problem";
 import { atMost, TOLERANCE } from "../../src/math/rounding";
-import { type Inches, inches } from "../../src/math/units";
+import { type Inches, inches, toInches } from "../../src/math/units";
 import { lengths, seams } from "./arbitraries";
 
 const sides = lengths(10, 110);
@@ -195,6 +195,17 @@ describe("borderFit", () => {
     expect(fitted(1 / 16)).toMatchObject({ units: 1, eased: 0 });
   });
 
+  test("a mark of difference is eased in whatever the side", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 2, max: 40 }), fc.constantFrom(-0.1, 0.1), (units, off) => {
+        const unit = toInches(10, "cm");
+        const fit = borderFit(toInches(10 * units + off, "cm"), unit, unit, { mark: toInches(0.1, "cm") });
+        expect(fit.across.units).toBe(units);
+        expect(fit.across.spacer).toBe(0);
+      }),
+    );
+  });
+
   test("a spacer at a mark is told from one between marks", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 400 }), (eighths) => {
@@ -225,6 +236,14 @@ describe("borderMeasured", () => {
       }),
     );
   });
+});
+
+test("units that fit exactly leave no gap", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 200 }), fc.integer({ min: 5, max: 99 }), (units, tenths) => {
+      expect(borderGap(inches((units * tenths) / 10), inches(tenths / 10))).toBe(0);
+    }),
+  );
 });
 
 test("any border whatever gives numbers or a Problem", () => {

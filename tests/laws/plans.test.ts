@@ -1,7 +1,10 @@
 /** Cut plans in the maker's measures: which ruler marks hold a list, and what is refused before any planning. */
+import fc from "fast-check";
 import { type Bundle, bundleSpare } from "../../src/math/bundles";
+import { countingMark, RULER_MARK } from "../../src/math/counting";
+import { isHalfWidth } from "../../src/math/fabric";
 import { boltPlan, planInPanels } from "../../src/math/panels";
-import { coarsestMark, type Grain, type ListedPatch, plan, planSpare } from "../../src/math/plans";
+import { type Grain, type ListedPatch, plan, planSpare } from "../../src/math/plans";
 import { Problem } from "../../src/math/problem";
 import { type Inches, inches, type System, toInches } from "../../src/math/units";
 import { withWorking } from "../../src/math/working";
@@ -22,25 +25,52 @@ function refusal(run: () => unknown, system: System = "in"): string {
 
 const centimeters = (value: number) => toInches(value, "cm");
 
-describe("coarsestMark", () => {
-  test.each<[string, System, ListedPatch[], number]>([
-    ["eighths", "in", [patch(2.5, 4.125)], 1 / 8],
-    ["a width in sixteenths", "in", [patch(2.5, 4), patch(2 + 1 / 16, 4)], 1 / 16],
-    ["a height in sixteenths", "in", [patch(2.5, 4), patch(2.5, 3 + 15 / 16)], 1 / 16],
-    ["sixteenths only", "in", [patch(3 / 16, 5 / 16)], 1 / 16],
-    ["what no ruler shows", "in", [patch(2.9, 2.9)], 1 / 16],
-    ["nothing", "in", [], 1 / 8],
-    ["millimeters", "cm", [patch(centimeters(6.3), centimeters(6.3))], 0.1 / 2.54],
-    ["parts of a millimeter", "cm", [patch(centimeters(6.35), centimeters(6))], 0.1 / 2.54],
-  ])("%s", (_what, system, list, mark) => {
-    expect(coarsestMark(list, system)).toBeCloseTo(mark, 12);
+describe("countingMark", () => {
+  const thirds = 10 / 3;
+  test.each<[string, System, number[], number, boolean]>([
+    ["eighths", "in", [2.5, 4.125], 1 / 8, false],
+    ["sixteenths", "in", [2.5, 2 + 1 / 16], 1 / 16, false],
+    ["sixteenths only", "in", [3 / 16, 5 / 16], 1 / 16, false],
+    ["tenths", "in", [2.1, 41.9], 1 / 10, false],
+    ["thirds", "in", [thirds, 2], 1 / 12, false],
+    ["thirds and quarters of halves", "in", [thirds, 2.125], 1 / 24, false],
+    ["sums with binary dust", "in", [0.1 + 0.2, 42 - 41.9], 1 / 10, false],
+    ["hundredths", "in", [3.33], 1 / 100, false],
+    ["sixteenths and tenths", "in", [1 / 16, 0.1], 1 / 80, false],
+    ["millimeters on an inch sheet", "in", [centimeters(6.3)], 0.1 / 2.54, false],
+    ["inches on a metric sheet", "cm", [3.5], 1 / 8, false],
+    ["nothing", "in", [], 1 / 8, false],
+    ["millimeters", "cm", [centimeters(6.3), centimeters(6)], 0.1 / 2.54, false],
+    ["halves of a millimeter", "cm", [centimeters(6.35), centimeters(6)], 0.05 / 2.54, false],
+    ["diagonals, in inches", "in", [4 * Math.SQRT2, 2.5], 1 / 16, true],
+    ["diagonals, in centimeters", "cm", [4 * Math.SQRT2, centimeters(6)], 0.1 / 2.54, true],
+  ])("%s", (_what, system, lengths, mark, rounded) => {
+    const counting = countingMark(
+      lengths.map((length) => inches(length)),
+      RULER_MARK[system],
+    );
+    expect(counting.mark).toBeCloseTo(mark, 12);
+    expect(counting.rounded).toBe(rounded);
+  });
+
+  test("what may be counted too short is counted exactly where that can be, and never makes sizes inexact", () => {
+    const mark = (besides: number) => countingMark([inches(2.5)], RULER_MARK.in, { besides: [inches(besides)] });
+    expect(mark(41.9)).toEqual({ mark: 1 / 10, rounded: false });
+    expect(mark(29 * Math.SQRT2)).toEqual({ mark: 1 / 8, rounded: false });
+  });
+
+  test("no mark is finer than allowed", () => {
+    const mark = (finest: number) => countingMark([inches(2.1)], RULER_MARK.in, { finest: inches(finest) });
+    expect(mark(1 / 10)).toEqual({ mark: 1 / 10, rounded: false });
+    expect(mark(1 / 9)).toEqual({ mark: 1 / 16, rounded: true });
   });
 });
 
 describe("plan", () => {
-  test("a height in sixteenths takes no more than it is; one between two marks takes the next", () => {
+  test("a height in sixteenths or twentieths takes no more than it is; a diagonal takes the next mark", () => {
     expect(plan([patch(40, 2 + 1 / 16, 16)]).length).toBe(33);
-    expect(plan([patch(40, 2.05, 16)]).length).toBe(33);
+    expect(plan([patch(40, 2.05, 16)]).length).toBeCloseTo(32.8, 9);
+    expect(plan([patch(40, 1.45 * Math.SQRT2, 16)]).length).toBe(33);
     expect(plan([patch(40, 2.125, 16)]).length).toBe(34);
   });
 
@@ -76,6 +106,66 @@ describe("plan", () => {
     expect(sentence("cm")).toBe("width is more than 381 cm; no quilting fabric is that wide");
     expect(refusal(() => plan([patch(2, 2)], { squaring: inches(-1) }))).toBe("squaring must be 0 or more");
     expect(refusal(() => planSpare(plan([patch(2, 2)]), inches(-1)))).toBe("amount must be 0 or more");
+  });
+});
+
+describe("sizes that fit exactly", () => {
+  /** Sizes on the marks that lists are counted in, as a cell computes them. */
+  const sizes = fc
+    .tuple(fc.constantFrom(8, 10, 12, 16, 20, 24, 25.4, 32, 48, 50.8, 64, 100, 120), fc.integer({ min: 150, max: 600 }))
+    .map(([parts, marks]) => marks / parts)
+    .filter((size) => size >= 1.5 && size <= 12);
+  const counts = fc.integer({ min: 2, max: 8 });
+
+  test("fill a strip, a panel and a bolt", () => {
+    fc.assert(
+      fc.property(sizes, counts, counts, (size, across, down) => {
+        const [width, height] = [inches(across * size), inches(down * size)];
+        fc.pre(!isHalfWidth(width));
+        const list = [patch(size, size, across * down)];
+        expect(plan(list, { fabricWidth: width }).length).toBeCloseTo(height, 9);
+        expect(planInPanels(list, width, height).cuts.panelCount).toBe(1);
+        const cut = { label: "cut", length: inches(size), count: across };
+        expect(boltPlan([cut], [{ label: "bolt", length: width, count: 1 }]).left).toBe(0);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("do not where a hair is missing", () => {
+    fc.assert(
+      fc.property(sizes, counts, (size, across) => {
+        const width = inches(across * size - 1e-6);
+        fc.pre(!isHalfWidth(width));
+        expect(plan([patch(size, 2, across)], { fabricWidth: width }).cuts.stripCount).toBe(2);
+        const cut = { label: "cut", length: inches(size), count: across };
+        const stock = [{ label: "bolt", length: width, count: 1 }];
+        expect(refusal(() => boltPlan([cut], stock))).toBe("the bolts do not hold all the cuts");
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe("a patch to join", () => {
+  const sides = fc.integer({ min: 12, max: 400 }).map((eighths) => eighths / 4);
+
+  test("takes as much whichever side is called its width, unless both are longer than the fabric is wide", () => {
+    fc.assert(
+      fc.property(sides, sides, fc.integer({ min: 1, max: 4 }), (one, other, count) => {
+        fc.pre(Math.min(one, other) <= 42);
+        const length = (...size: [number, number]) => plan([patch(...size, count, "join")]).length;
+        expect(length(one, other)).toBe(length(other, one));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("of which no strip is joined is not told to be least for a joined border", () => {
+    const told = (list: ListedPatch[]) => withWorking(() => plan(list)).steps.at(-1);
+    expect(told([patch(30, 6.5, 2, "join")])).toBe("no plan takes less: least length proved without joins");
+    expect(told([patch(50, 6.5, 2, "join")])).toBe("no plan takes less: least length proved with these joins");
+    expect(told([patch(30, 6.5, 2), patch(30, 6.5, 0, "join")])).toBe("no plan takes less: least length proved");
   });
 });
 

@@ -1,6 +1,7 @@
 /** The same design in several sizes, each counted again from its pieces. */
 import { type PlanOptions } from "../plans";
 import { Problem } from "../problem";
+import { atMost } from "../rounding";
 import { blocksFor } from "../settings";
 import { type Inches, inches, type Size } from "../units";
 import { fabricPlans } from "./amounts";
@@ -53,7 +54,7 @@ export function sizedLayouts(design: Quilt, wanted: readonly WantedSize[]): Size
   const border = (design.borders ?? []).reduce((sum, { width }) => sum + width, 0);
   return wanted.map(({ name, width, length }) => {
     const inside = { width: inches(width - 2 * border), length: inches(length - 2 * border) };
-    if (inside.width <= 0 || inside.length <= 0) {
+    if (atMost(inside.width, 0) || atMost(inside.length, 0)) {
       throw new Problem("bad input", `the borders alone are larger than the size “${name}”`);
     }
     const sashing = { sashing: design.sashing?.width, edge: design.edge };

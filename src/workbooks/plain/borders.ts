@@ -68,7 +68,7 @@ export const borders: Twins = {
 
   BORDERGAP: twin("side unit units", "amount", (read) => {
     const [side, unit] = [read.length("side"), read.length("unit")];
-    return plain`MAX(0,${covers(unit, side)}*${unit}-${side})`;
+    return plain`MAX(0,ROUND(${covers(unit, side)}*${unit}-${side},9))`;
   }),
 };
 

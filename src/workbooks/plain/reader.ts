@@ -26,6 +26,9 @@ import {
   type Usual,
 } from "./numbers";
 
+/** How far a typed step may miss an even part, in yards (meters). */
+const STEP_DUST = 2e-7;
+
 /** Reads the arguments of one call. */
 export class Reader extends NumberReader {
   /** A length above 0; left out, the usual one. */
@@ -93,9 +96,10 @@ export class Reader extends NumberReader {
   stepsPerUnit(name: string): Formula {
     const argument = this.argument(name);
     const usual = this.bySystem((system) => tidy(toInches(1, fabricUnit(system)) / CONVENTIONS[system].shopStep));
+    const withUnit = argument.kind === "typed" && /[a-z'"]/i.test(String(argument.value));
     const step = this.number(
       name,
-      { least: 0.01, most: LONGEST_BARE },
+      { least: 0.01, most: withUnit ? LONGEST_BARE : 1 + STEP_DUST },
       undefined,
       (text) => this.fabricText(text),
       true,
@@ -207,10 +211,10 @@ export class Reader extends NumberReader {
     if (typeof step === "number") {
       const parts = Number((step < 1 ? 1 / step : step).toFixed(0));
       const even = step < 1 ? 1 / parts : parts;
-      return Math.abs(even - step) < 2e-7 ? (step < 1 ? parts : 1 / parts) : this.refuse();
+      return Math.abs(even - step) < STEP_DUST ? (step < 1 ? parts : 1 / parts) : this.refuse();
     }
     const even = plain`IF(${step}<1,1/ROUND(1/${step},0),ROUND(${step},0))`;
-    this.require(either(empty, "TRUE", plain`ABS(${even}-${step})<0.0000002`) as Condition);
+    this.require(either(empty, "TRUE", plain`ABS(${even}-${step})<${STEP_DUST}`) as Condition);
     return plain`1/${even}`;
   }
 }
