@@ -116,7 +116,7 @@ export function plans(): Sheet {
   ];
   return {
     name: "Plans",
-    widths: [9, 9, 90, 13],
+    widths: [9, 9, 102, 13],
     entries,
     frozen: { rows: 2 },
     print: "fit width",
