@@ -5,9 +5,12 @@ import { freshSheet, type OpenedSheet } from "./opened";
 
 const WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-export async function saveAsFile(content: Content, name: string): Promise<void> {
-  const { writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "./xlsx/write");
+/** Saves a sheet as a file; tells what is different in it, or nothing. */
+export async function saveAsFile(content: Content, name: string): Promise<string> {
+  const { renamedIn, writeXlsx } = await import(/* webpackChunkName: "xlsx" */ "./xlsx/write");
   saveFile(await writeXlsx(content), WORKBOOK, `${fileName(name)}.xlsx`);
+  const renamed = [...renamedIn(content)].map(([before, inFile]) => `“${before}” is “${inFile}”`);
+  return renamed.length === 0 ? "" : `No file can hold all names of these pages: in the file ${renamed.join(", ")}.`;
 }
 
 /** A file as a sheet of its own, and what the maker should know of it: what was left out, or why it cannot be opened. */

@@ -295,7 +295,8 @@ export class Page {
   }
 
   private async saveFile(): Promise<void> {
-    if (this.grid) await saveAsFile(this.grid.content(), this.nameField.value);
+    const remark = this.grid && (await saveAsFile(this.grid.content(), this.nameField.value));
+    if (remark) this.notices.tell("file", remark);
   }
 
   private async openFile(): Promise<void> {

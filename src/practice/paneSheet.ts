@@ -211,7 +211,8 @@ function put(matrix: Matrix, { row, column }: Place, data: ICellData): void {
 
 function valueOf(cell: ICellData): CellValue {
   const value = textOf(cell) ?? cell.v ?? "";
-  if (value === "") return null;
+  // What a formula leaves empty is a text without letters.
+  if (value === "") return cell.f || cell.si ? "" : null;
   if (cell.t === CellValueType.BOOLEAN) return Boolean(value);
   return cell.t === CellValueType.NUMBER ? Number(value) : value;
 }

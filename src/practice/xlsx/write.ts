@@ -26,7 +26,7 @@ export async function writeXlsx({ workbook, spilled, tables }: Content): Promise
   const file = new Workbook();
   const names = namesOf(workbook);
   const pageNames = namesInFile(names);
-  const renamed = renamedSheets(names);
+  const renamed = renamedIn({ workbook });
   for (const [index, id] of workbook.sheetOrder.entries()) {
     const sheet = workbook.sheets[id];
     const page = file.addWorksheet(pageNames[index], {
@@ -53,6 +53,11 @@ export async function writeXlsx({ workbook, spilled, tables }: Content): Promise
 }
 
 /** The names of the sheets in their order. */
+/** The sheets that get another name in the file, each with that. */
+export function renamedIn({ workbook }: Pick<Content, "workbook">): Map<string, string> {
+  return renamedSheets(namesOf(workbook));
+}
+
 function namesOf({ sheetOrder, sheets }: IWorkbookData): string[] {
   return sheetOrder.map((id) => sheets[id].name ?? id);
 }
