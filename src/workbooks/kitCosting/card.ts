@@ -1,6 +1,6 @@
 /** The packing list, one page for each bag. */
 import { across, type Entry, lines, type Sheet } from "../book";
-import { BLADES, INFANTS, NEEDLES, tickRow } from "../shared";
+import { BLADES, exactText, INFANTS, lengthOrUsual, NEEDLES, tickRow, unitWord } from "../shared";
 import { GENEROSITY, q, ROWS, U } from "./cells";
 
 export function card(): Sheet {
@@ -17,7 +17,7 @@ export function card(): Sheet {
         {
           cell: `D${at}`,
           style: "buy",
-          content: `=IF(Kit!C${row}="","",${q("FABRICTEXT", { amount: `Kit!$C$${row}` })})`,
+          content: `=IF(Kit!F${row}="","",${q("FABRICTEXT", { amount: `Kit!$C$${row}` })})`,
         },
       ];
     }),
@@ -36,7 +36,7 @@ export function card(): Sheet {
     {
       cell: "A24",
       style: "note",
-      content: `="Each cut is at least "&${q("LENGTHTEXT", { length: GENEROSITY })}&" "&${U}&" longer than stated. Not washed. Amounts are for prints that may be turned."`,
+      content: `="Each cut is at least "&${exactText(lengthOrUsual(GENEROSITY, "none", U), U)}&" "&${unitWord(U)}&" longer than stated. Not washed. Amounts are for prints that may be turned."`,
     },
     ...lines("A25", ["Fabrics carry their letter: the same in the pattern and on the bag."]),
     ...lines("A27", [BLADES, NEEDLES, INFANTS], "caution"),

@@ -1,10 +1,19 @@
 /** The sheet Kit: what a kit costs, what to ask for it, and how many bolts to order. */
 import { across, type Entry, type Format, heading, lines, type Sheet } from "../book";
-import { amountIn, blank, input, inUnits, shopUnit, UNITS, yard } from "../shared";
-import { FIRST, GENEROSITY, LAST, q, ROWS, U } from "./cells";
+import { amountIn, blank, input, inUnits, lengthOrUsual, shopUnit, UNITS, yard } from "../shared";
+import { cents, FIRST, GENEROSITY, LAST, q, ROWS, U } from "./cells";
 
 /** The generosity of a cut, in the unit of fabric. */
-const generous = `${q("LENGTH", { length: GENEROSITY })}/${yard(U)}`;
+const generous = `${lengthOrUsual(GENEROSITY, "none", U)}/${yard(U)}`;
+
+/** Letters of fabrics that are in the kit and have no cost. */
+const unpriced = ROWS.map((row) => `IF(AND($F$${row}<>"",$D$${row}=""),IF($B$${row}="","?",$B$${row})&" ","")`).join(
+  "&",
+);
+const UNPRICED = "$E$10";
+
+/** What needs the cost of every fabric. */
+const ifPriced = (formula: string) => `=IF(${UNPRICED}="",${formula},"")`;
 
 /** What, letter, in a kit, cost of one, length of a bolt. */
 const FABRICS: [string, string, number, number, number][] = [
@@ -44,30 +53,43 @@ export function kit(): Sheet {
     ...lines("A17", ["Margin: part of the price. Markup: part of the cost."]),
 
     ...heading("E4", "What one kit costs", 7),
-    ...answer(5, "Fabric, generosity included", `=SUM(G${FIRST}:G${LAST})`),
-    ...answer(6, "Labor", "=B9/60*B10"),
-    ...answer(7, "Pattern and packing", "=B11+B12"),
-    ...answer(8, "Overhead", "=B13*(H5+H6+H7)"),
-    ...answer(9, "Cost of a kit", "=SUM(H5:H8)", "buy"),
+    ...answer(5, "Fabric, generosity included", ifPriced(`SUM(G${FIRST}:G${LAST})`)),
+    ...answer(6, "Labor", `=${cents("B9/60*B10")}`),
+    ...answer(7, "Pattern and packing", `=${cents("B11")}+${cents("B12")}`),
+    ...answer(8, "Overhead", ifPriced(cents("B13*(H5+H6+H7)"))),
+    ...answer(9, "Cost of a kit", ifPriced("SUM(H5:H8)"), "buy"),
+    {
+      cell: "E10",
+      style: "caution",
+      content: `=IF(${unpriced}="","","No cost is typed for fabric "&TRIM(${unpriced})&": costs and prices wait for it.")`,
+    },
     ...heading("E11", "What to ask", 7),
     ...across("E12", ["a kit", "", "", "margin", "markup", "your price"], "column"),
     ...prices(13, "Price", [
-      `=${q("PRICEFORMARGIN", { cost: "$H$9", margin: "$B$14" })}`,
-      `=${q("PRICEFORMARKUP", { cost: "$H$9", markup: "$B$15" })}`,
-      "=B16",
+      ifPriced(cents(q("PRICEFORMARGIN", { cost: "$H$9", margin: "$B$14" }))),
+      ifPriced(cents(q("PRICEFORMARKUP", { cost: "$H$9", markup: "$B$15" }))),
+      `=${cents("B16")}`,
     ]),
-    ...prices(14, "Profit on a kit", ["=H13-$H$9", "=I13-$H$9", "=J13-$H$9"]),
-    ...prices(15, "Profit on all kits", ["=H14*$B$7", "=I14*$B$7", "=J14*$B$7"]),
+    ...prices(
+      14,
+      "Profit on a kit",
+      ["H", "I", "J"].map((column) => ifPriced(cents(`${column}13-$H$9`))),
+    ),
+    ...prices(
+      15,
+      "Profit on all kits",
+      ["H", "I", "J"].map((column) => ifPriced(`${column}14*$B$7`)),
+    ),
     ...prices(
       16,
       "This is a margin of",
-      ['=IF(H13=0,"",H14/H13)', '=IF(I13=0,"",I14/I13)', '=IF(J13=0,"",J14/J13)'],
+      ["H", "I", "J"].map((column) => ifPriced(`IF(${column}13=0,"",${column}14/${column}13)`)),
       "percent",
     ),
     ...prices(
       17,
       "This is a markup of",
-      ['=IF($H$9=0,"",H14/$H$9)', '=IF($H$9=0,"",I14/$H$9)', '=IF($H$9=0,"",J14/$H$9)'],
+      ["H", "I", "J"].map((column) => ifPriced(`IF($H$9=0,"",${column}14/$H$9)`)),
       "percent",
     ),
 
@@ -96,18 +118,26 @@ export function kit(): Sheet {
     },
     ...ROWS.flatMap((row, index): Entry[] => {
       const [what, letter, amount, cost, bolt] = FABRICS.at(index) ?? [];
-      const filled = `C${row}`;
+      const filled = `F${row}`;
       return [
         { cell: `A${row}`, style: "inputText", content: what },
         { cell: `B${row}`, style: "inputText", content: letter },
         { cell: `C${row}`, style: "input", content: amount, format: "amount" },
         { cell: `D${row}`, style: "input", content: cost, format: "money" },
         { cell: `E${row}`, style: "input", content: bolt, format: "amount" },
-        { cell: `F${row}`, style: "answer", content: blank(filled, `${amountOf(row)}+${generous}`), format: "decimal" },
+        {
+          cell: `F${row}`,
+          style: "answer",
+          content: blank(`C${row}`, `IF(${amountOf(row)}=0,"",${amountOf(row)}+${generous})`),
+          format: "decimal",
+        },
         {
           cell: `G${row}`,
           style: "answer",
-          content: blank(filled, q("KITCOST", { amounts: `$F$${row}`, prices: `$D$${row}` })),
+          content: blank(
+            filled,
+            `IF(D${row}="","",${cents(q("KITCOST", { amounts: `$F$${row}`, prices: `$D$${row}` }))})`,
+          ),
           format: "money",
         },
         { cell: `H${row}`, style: "answer", content: blank(filled, q("KITSPERBOLT", table(row))), format: "count" },
@@ -126,19 +156,20 @@ export function kit(): Sheet {
         {
           cell: `K${row}`,
           style: "answer",
-          content: blank(`I${row}`, `I${row}*${boltOf(row)}*D${row}`),
+          content: blank(`I${row}`, `IF(D${row}="","",${cents(`I${row}*${boltOf(row)}*D${row}`)})`),
           format: "money",
         },
       ];
     }),
     { cell: `A${LAST + 1}`, style: "label", content: "All fabrics" },
-    { cell: `G${LAST + 1}`, style: "buy", content: `=SUM(G${FIRST}:G${LAST})`, format: "money" },
+    { cell: `G${LAST + 1}`, style: "buy", content: ifPriced(`SUM(G${FIRST}:G${LAST})`), format: "money" },
     { cell: `I${LAST + 1}`, style: "buy", content: `=SUM(I${FIRST}:I${LAST})`, format: "count" },
-    { cell: `K${LAST + 1}`, style: "buy", content: `=SUM(K${FIRST}:K${LAST})`, format: "money" },
+    { cell: `K${LAST + 1}`, style: "buy", content: ifPriced(`SUM(K${FIRST}:K${LAST})`), format: "money" },
     ...heading("A35", "Assumed", 11),
     ...lines("A36", [
       "Cost is what the shop pays today, not what the bolt once cost: it must be bought again.",
       "Overhead is a part of fabric, labor, pattern and packing together. Taxes and card fees are not in it.",
+      "Every line of money is rounded to cents, then added: what is shown adds up.",
       "Whole bolts are ordered. What is left over is not charged to the kits; sell it, or make more kits.",
       "Bolts are as long as their label says. Flaws in the cloth are not counted.",
       "The price for a margin is cost ÷ (1 − margin); the price for a markup is cost × (1 + markup). Round as you like.",

@@ -1,7 +1,7 @@
 /** The sheet Roll: a roll of strips instead of yardage. */
 import { across, type Entry, heading, lines, type Sheet } from "../book";
 import { BLADES, input, inUnits, shopUnit, STEPS } from "../shared";
-import { q, U } from "./cells";
+import { cents, q, U } from "./cells";
 
 const PIECES: (string | number)[][] = [
   ["logs", 2.5, 6.5, 24],
@@ -45,31 +45,39 @@ export function roll(): Sheet {
     {
       cell: "A24",
       style: "tableHead",
-      content: `=${q("STRIPSFIRST", strips)}`,
+      content: `=IF(${noStrips},"",${q("STRIPSFIRST", strips)})`,
       room: { rows: 11, columns: [undefined, "length", "length", "count", undefined, "count"] },
     },
     ...heading("A36", "What changes", 6),
     ...across("A37", ["one kit", "yardage", "roll first", "change"], "column"),
     { cell: "A38", style: "label", content: "Strips of the roll" },
-    ...across("B38", [0, `=${stripsUsed}`, "=C38-B38"], "answer", "count"),
+    ...across("B38", [0, `=IF(${noStrips},0,${stripsUsed})`, "=C38-B38"], "answer", "count"),
     { cell: "A39", style: "label", content: `="Yardage to buy, "&${shopUnit(U).slice(1)}` },
     ...across(
       "B39",
-      [`=${q("PLANFABRIC", { list, ...plan })}`, `=IF(${left}=0,0,${q("PLANFABRIC", rest)})`, "=C39-B39"],
+      [
+        `=${q("PLANFABRIC", { list, ...plan })}`,
+        `=IF(${noStrips},B39,IF(${left}=0,0,${q("PLANFABRIC", rest)}))`,
+        "=C39-B39",
+      ],
       "answer",
       "amount",
     ),
     { cell: "A40", style: "label", content: "Cost of the yardage" },
-    ...across("B40", ["=B39*$E$6", "=C39*$E$6", "=C40-B40"], "answer", "money"),
+    ...across(
+      "B40",
+      [ifYardage(cents("B39*$E$6")), ifYardage(cents("C39*$E$6")), ifYardage("C40-B40")],
+      "answer",
+      "money",
+    ),
     { cell: "A41", style: "label", content: "Cost of the strips used" },
-    ...across("B41", [0, "=C38/$B$5*$E$5", "=C41-B41"], "answer", "money"),
+    ...across("B41", [0, ifRoll(`IF(C38=0,0,${cents("C38/$B$5*$E$5")})`), ifRoll("C41-B41")], "answer", "money"),
     { cell: "A42", style: "label", content: "Both" },
-    ...across("B42", ["=B40+B41", "=C40+C41", "=C42-B42"], "buy", "money"),
+    ...across("B42", ["B40+B41", "C40+C41", "C42-B42"].map(ifBoth), "buy", "money"),
     {
       cell: "A43",
       style: "note",
-      content:
-        '=IF(C38=0,"No piece is as wide as a strip: the roll is of no use here.","A roll serves "&INT($B$5/C38)&" kits. "&IF(D42<0,"The roll is cheaper for a kit by ",IF(D42>0,"The roll is dearer for a kit by ","Both cost the same, "))&TEXT(ROUND(ABS(D42)+0.000001,2),"0.00")&".")',
+      content: `=IF(${noStrips},"Type how many strips are in a roll.",IF(C38=0,"No piece is as wide as a strip: the roll is of no use here.",${served}&IF(OR($E$5="",$E$6=""),"Type what a roll and yardage cost to compare them.",${compared})))`,
     },
     ...lines("A44", [
       "Strips left on a roll go into other kits; pinked edges are taken as part of the width.",
@@ -80,7 +88,21 @@ export function roll(): Sheet {
   return { name: "Roll", widths: [30, 12, 12, 14, 12, 14], entries, frozen: { rows: 2 }, print: "one page" };
 }
 
+/** Whether there is no roll to cut from. */
+const noStrips = "N($B$5)=0";
+
 const stripsUsed = 'INDEX($F$24:$F$34,MATCH("strips used",$A$24:$A$34,0))';
 
 /** Pieces that must come from yardage. */
 const left = "SUM($D$25:$D$34)";
+
+const ifRoll = (formula: string) => `=IF($E$5="","",${formula})`;
+const ifYardage = (formula: string) => `=IF($E$6="","",${formula})`;
+const ifBoth = (formula: string) => `=IF(OR($E$5="",$E$6=""),"",${formula})`;
+
+const kits = "INT($B$5/C38)";
+const served = `"A roll serves "&${kits}&IF(${kits}=1," kit"," kits")&IF(${left}=0,"",", each with "&${left}&IF(${left}=1," piece"," pieces")&" from yardage")&". "`;
+
+/** Which costs less, a difference of whole cents. */
+const compared =
+  'IF(ROUND(D42,2)=0,"Both cost the same.",IF(D42<0,"The roll is cheaper for a kit by ","The roll is dearer for a kit by ")&TEXT(ROUND(ABS(D42),2),"0.00")&".")';
