@@ -8,6 +8,7 @@ import {
   type IWorkbookData,
   type IWorksheetData,
 } from "@univerjs/core";
+import { exactText, panelWord } from "../workbooks/shared";
 import { cellPlace, columnName } from "./address";
 import { workbookOf } from "./workbook";
 
@@ -51,8 +52,15 @@ type Style = keyof typeof STYLES;
 /** Cell, text or number or formula, style. */
 type Entry = [cell: string, content: string | number, style: Style | undefined];
 
+/** A blank border is none; another blank cell is what the functions take it for. */
+const BORDER = orBlank("B8", 0);
+const MARGIN = orBlank("B16", 4);
+const [LIGHT, DARK] = ["B11", "B12"].map((cell) => orBlank(cell, 42));
+
 const STRIPS_OF_KEYS =
-  "=ROUNDUP(2*(F14+F15)/QUILT.STRIPPATCHES(F16,B13,B15),0)+ROUNDUP(4/QUILT.STRIPPATCHES(F17,B13,B15),0)";
+  "ROUNDUP(2*(F14+F15)/QUILT.STRIPPATCHES(F16,B13,B15),0)+ROUNDUP(4/QUILT.STRIPPATCHES(F17,B13,B15),0)";
+
+const PANELS = "QUILT.BACKINGPANELS(F5,F6,B14,B16)";
 
 const NOTES = [
   "Width is across, length is down.",
@@ -87,39 +95,35 @@ const PLAN: Entry[] = [
   [`A${20 + NOTES.length}`, CAUTION, "caution"],
 
   ...heading("E4", "Quilt top", 4),
-  ...line(5, "E", "Width", "=B6*QUILT.LENGTH(B5)+2*QUILT.LENGTH(B8)", "answer", "in"),
-  ...line(6, "E", "Length", "=B7*QUILT.LENGTH(B5)+2*QUILT.LENGTH(B8)", "answer", "in"),
+  ...line(5, "E", "Width", `=B6*QUILT.LENGTH(B5)+2*${BORDER}`, "answer", "in"),
+  ...line(6, "E", "Length", `=B7*QUILT.LENGTH(B5)+2*${BORDER}`, "answer", "in"),
   ...heading("E7", "Half-square units", 4),
   ...line(8, "E", "Units to sew", "=B6*B7", "answer", "units"),
-  ["H8", '="Trim each to "&QUILT.LENGTHTEXT(QUILT.CUTSQUARE(B5,B10))&" in after sewing."', "note"],
+  ["H8", `="Trim each to "&${inches("QUILT.CUTSQUARE(B5,B10)")}&" in after sewing."`, "note"],
   ...line(9, "E", "Cut the squares", "=QUILT.CUTHALFSQUARE(B5,2,B10)", "answer", "in"),
   ["H9", "A light and a dark square make two units.", "note"],
   ...line(10, "E", "Squares of each fabric", "=ROUNDUP(F8/2,0)", "answer", "squares"),
-  [
-    "H10",
-    '=QUILT.STRIPPATCHES(F9,MIN(QUILT.LENGTH(B11),QUILT.LENGTH(B12)),B15)&" from a strip of the narrower one."',
-    "note",
-  ],
+  ["H10", `=QUILT.STRIPPATCHES(F9,MIN(${LIGHT},${DARK}),B15)&" from a strip of the narrower one."`, "note"],
   ...line(11, "E", "Light, strips", "=ROUNDUP(F10/QUILT.STRIPPATCHES(F9,B11,B15),0)", "answer", "strips"),
   ...line(12, "E", "Dark, strips", "=ROUNDUP(F10/QUILT.STRIPPATCHES(F9,B12,B15),0)", "answer", "strips"),
   ...heading("E13", "Border of keys, with four corner squares", 4),
-  ...line(14, "E", "Keys for each side", "=QUILT.BORDERUNITS(B7*QUILT.LENGTH(B5),B9)", "answer", "keys"),
+  ...line(14, "E", "Keys for each side", ofBorder("QUILT.BORDERUNITS(B7*QUILT.LENGTH(B5),B9)"), "answer", "keys"),
   ["H14", gap("B7"), "note"],
-  ...line(15, "E", "Keys for top or bottom", "=QUILT.BORDERUNITS(B6*QUILT.LENGTH(B5),B9)", "answer", "keys"),
+  ...line(15, "E", "Keys for top or bottom", ofBorder("QUILT.BORDERUNITS(B6*QUILT.LENGTH(B5),B9)"), "answer", "keys"),
   ["H15", gap("B6"), "note"],
-  ...line(16, "E", "Cut the keys, width", "=QUILT.CUTSQUARE(B9,B10)", "answer", "in"),
+  ...line(16, "E", "Cut the keys, width", ofBorder("QUILT.CUTSQUARE(B9,B10)"), "answer", "in"),
   ["H16", '="In all "&2*(F14+F15)&" keys."', "note"],
-  ...line(17, "E", "Cut the keys, length", "=QUILT.CUTSQUARE(B8,B10)", "answer", "in"),
-  ["H17", "The corner squares are cut to this length.", "note"],
-  ...line(18, "E", "Keys and corners, strips", STRIPS_OF_KEYS, "answer", "strips"),
+  ...line(17, "E", "Cut the keys, length", ofBorder("QUILT.CUTSQUARE(B8,B10)"), "answer", "in"),
+  ["H17", ofBorder('"The corner squares are cut to this length."', '""'), "note"],
+  ...line(18, "E", "Keys and corners, strips", ofBorder(STRIPS_OF_KEYS), "answer", "strips"),
   ...heading("E19", "To buy", 4),
   ...line(20, "E", "Light", "=QUILT.STRIPFABRIC(F11,F9,B17,B15)", "buy", "yd"),
   ...line(21, "E", "Dark", "=QUILT.STRIPFABRIC(F12,F9,B17,B15)", "buy", "yd"),
-  ...line(22, "E", "Keys and corners", "=QUILT.STRIPFABRIC(F18,F17,B17,B15)", "buy", "yd"),
+  ...line(22, "E", "Keys and corners", ofBorder("QUILT.STRIPFABRIC(F18,F17,B17,B15)"), "buy", "yd"),
   ...line(23, "E", "Backing", "=QUILT.BACKINGFABRIC(F5,F6,B14,B16,,,,B17,,B15)", "buy", "yd"),
-  ["H23", '=QUILT.BACKINGPANELS(F5,F6,B14,B16)&" panels; both ways are on the sheet Backing."', "note"],
-  ...line(24, "E", "Batting, from a wide roll", "=QUILT.FABRIC(MIN(F5,F6)+2*QUILT.LENGTH(B16),B17)", "buy", "yd"),
-  ["H24", '="Off a roll at least "&QUILT.LENGTHTEXT(MAX(F5,F6)+2*QUILT.LENGTH(B16))&" in wide."', "note"],
+  ["H23", `=${PANELS}&" "&${panelWord(PANELS)}&"; both ways are on the sheet Backing."`, "note"],
+  ...line(24, "E", "Batting, from a wide roll", `=QUILT.FABRIC(MIN(F5,F6)+2*${MARGIN},B17)`, "buy", "yd"),
+  ["H24", `="Off a roll at least "&${inches(`(MAX(F5,F6)+2*${MARGIN})`)}&" in wide."`, "note"],
 ];
 
 const BACKING: Entry[] = [
@@ -161,7 +165,23 @@ function line(row: number, column: string, label: string, value: string | number
 /** How the keys along so many units fit, in words. */
 function gap(units: string): string {
   const over = `QUILT.BORDERGAP(${units}*QUILT.LENGTH(B5),B9)`;
-  return `=IF(${over}=0,"They fit exactly.","Together "&QUILT.LENGTHTEXT(${over})&" in too long: use a spacer or another key.")`;
+  const said = `"Together "&${inches(over)}&" in too long: use a spacer or another key."`;
+  return ofBorder(`IF(${over}=0,"They fit exactly.",${said})`, '"There is no border."');
+}
+
+/** A length typed in a cell; where it is blank, another one. */
+function orBlank(cell: string, otherwise: number): string {
+  return `IF(${cell}="",${otherwise},QUILT.LENGTH(${cell}))`;
+}
+
+/** What concerns the border; where there is none, something else. */
+function ofBorder(formula: string, otherwise = "0"): string {
+  return `=IF(${BORDER}=0,${otherwise},${formula})`;
+}
+
+/** A length in words, as exact as it is. */
+function inches(length: string): string {
+  return exactText(length, '"in"');
 }
 
 function sheet(

@@ -84,3 +84,29 @@ test("a number that cannot be used says so in the cells that need it", async () 
   });
   changed.close();
 });
+
+test.each([0, ""])("a quilt without a border (%p) has no keys", async (border) => {
+  const changed = await Recalculated.open(starterWorkbook());
+  await changed.type("Plan", "B8", border);
+  const wanted = { F5: 48, F6: 60, F14: 0, F15: 0, F16: 0, F17: 0, F18: 0, F22: 0, H14: "There is no border." };
+  for (const [cell, value] of Object.entries(wanted))
+    expect([cell, changed.value("Plan", cell)]).toEqual([cell, value]);
+  changed.close();
+});
+
+test("a blank margin and blank widths are the usual ones", async () => {
+  const changed = await Recalculated.open(starterWorkbook());
+  for (const cell of ["B10", "B11", "B12", "B13", "B14", "B16"]) await changed.type("Plan", cell, "");
+  for (const cell of ["F9", "F11", "F12", "F23", "F24", "H10", "H24"])
+    expect([cell, changed.value("Plan", cell)]).toEqual([cell, plan.value("Plan", cell)]);
+  changed.close();
+});
+
+test("sizes in words are as exact as they are, and one panel is one", async () => {
+  const changed = await Recalculated.open(starterWorkbook());
+  await changed.type("Plan", "B5", "6.5 cm");
+  await changed.type("Plan", "B14", 108);
+  expect(changed.value("Plan", "H8")).toBe("Trim each to 3.0591 in after sewing.");
+  expect(changed.value("Plan", "H23")).toBe("1 panel; both ways are on the sheet Backing.");
+  changed.close();
+});
