@@ -142,10 +142,7 @@ export class Door {
     const even = step < whole ? whole / parts : wholes * whole;
     if (slip || step < whole / MOST_PARTS || Math.abs(even - step) > STEP_DUST) {
       const examples = this.system === "in" ? "1/8, 1/4, 1/3, 1/2 or 1 yard" : "0.05, 0.1, 0.25, 0.5 or 1 meter";
-      throw new Problem(
-        "bad input",
-        `step must be an even part of a yard or meter: ${examples}; or text such as "10 cm"`,
-      );
+      throw new Problem("bad input", `step must be an even part of a yard or meter: ${examples}`);
     }
     return inches(even);
   }

@@ -20,23 +20,19 @@ export interface Counting {
   rounded: boolean;
 }
 
-export interface CountingOptions {
-  /** what may be counted a mark too short, but is counted exactly, too, where that can be, inches */
-  besides?: readonly Inches[];
-  /** the finest mark to count in, inches */
-  finest?: Inches;
-}
-
 /**
  * The coarsest mark on which all lengths lie.
  *
  * @param lengths what has to be counted exactly, inches
  * @param ruler mark to which lengths are rounded up where none holds them all, inches
+ * @param finest the finest mark to count in, inches
+ * @param besides what may be counted a mark too short, but is counted exactly, too, where that can be, inches
  */
 export function countingMark(
   lengths: readonly Inches[],
   ruler: Inches,
-  { besides = [], finest = inches(0) }: CountingOptions = {},
+  finest = inches(0),
+  besides: readonly Inches[] = [],
 ): Counting {
   const marks = PARTS_OF_AN_INCH.map((parts) => inches(1 / parts)).filter((mark) => mark >= finest);
   const holding = (measures: readonly Inches[]) =>

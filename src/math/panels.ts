@@ -37,7 +37,7 @@ export function planInPanels(
   height: Inches,
   { trimming = true, system = "in" }: PanelOptions = {},
 ): PlannedPanels {
-  const counting = countingMark(sizesOf(list), RULER_MARK[system], { finest: FINEST_TO_PLAN });
+  const counting = countingMark(sizesOf(list), RULER_MARK[system], FINEST_TO_PLAN);
   const marks = (size: Inches) => marksFor(counting, size);
   const cuts = planPanels(
     list.map((patch, index) => {
@@ -105,7 +105,8 @@ export function boltPlan(
   const counting = countingMark(
     cuts.map(({ length }) => inches(length + generosity)),
     RULER_MARK[system],
-    { besides: stock, finest: inches(Math.max(...stock) / MOST_MARKS) },
+    inches(Math.max(...stock) / MOST_MARKS),
+    stock,
   );
   const plan = planBolts(
     cuts.map((cut) => ({ ...cut, length: marksFor(counting, cut.length + generosity) })),

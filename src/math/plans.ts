@@ -82,22 +82,18 @@ export function plan(list: readonly ListedPatch[], options: PlanOptions = {}): P
   if (fabricWidth > WIDEST) throw tooLarge("width", WIDEST);
   requireNotNegative("squaring", squaring);
   const laid = list.map((patch) => laidToJoin(patch, fabricWidth));
-  const sizes = sizesOf(laid);
-  const counting = countingMark(sizes, RULER_MARK[system], {
-    besides: [fabricWidth, inches(2 * seam)],
-    finest: FINEST_TO_PLAN,
-  });
+  const besides = [fabricWidth, inches(2 * seam)];
+  const counting = countingMark(sizesOf(laid), RULER_MARK[system], FINEST_TO_PLAN, besides);
   const { mark } = counting;
   const marks = (length: number) => marksFor(counting, length);
-  const width = marksIn(counting, fabricWidth);
   const buyingStep = USUAL_STEP[system];
   const cuts = planCuts(
     laid.map((patch) => ({ ...patch, width: marks(patch.width), height: marks(patch.height), ...lying(patch.grain) })),
     {
-      width,
+      width: marksIn(counting, fabricWidth),
       trimming,
       joinLoss: marks(2 * seam),
-      show: (count) => showing(system).length(count === width ? fabricWidth : count * mark),
+      show: (count) => showing(system).length(count * mark),
       ...(amountOnly && isMultiple(mark, buyingStep)
         ? { extraLength: marks(squaring), buyingStep: marks(buyingStep) }
         : { budget: LENGTH_BUDGET }),

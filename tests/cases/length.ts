@@ -213,7 +213,7 @@ export const length: Case[] = [
     call: "FABRIC",
     cells: [100, 10, "cm"],
     fails: "#VALUE!",
-    says: 'step must be an even part of a yard or meter: 0.05, 0.1, 0.25, 0.5 or 1 meter; or text such as "10 cm"',
+    says: "step must be an even part of a yard or meter: 0.05, 0.1, 0.25, 0.5 or 1 meter",
     source: "derived",
   },
   { call: "FABRIC", cells: [100, "2"], fails: "#VALUE!", says: "step must be an even part", source: "derived" },

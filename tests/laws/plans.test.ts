@@ -54,13 +54,13 @@ describe("countingMark", () => {
   });
 
   test("what may be counted too short is counted exactly where that can be, and never makes sizes inexact", () => {
-    const mark = (besides: number) => countingMark([inches(2.5)], RULER_MARK.in, { besides: [inches(besides)] });
+    const mark = (besides: number) => countingMark([inches(2.5)], RULER_MARK.in, inches(0), [inches(besides)]);
     expect(mark(41.9)).toEqual({ mark: 1 / 10, rounded: false });
     expect(mark(29 * Math.SQRT2)).toEqual({ mark: 1 / 8, rounded: false });
   });
 
   test("no mark is finer than allowed", () => {
-    const mark = (finest: number) => countingMark([inches(2.1)], RULER_MARK.in, { finest: inches(finest) });
+    const mark = (finest: number) => countingMark([inches(2.1)], RULER_MARK.in, inches(finest));
     expect(mark(1 / 10)).toEqual({ mark: 1 / 10, rounded: false });
     expect(mark(1 / 9)).toEqual({ mark: 1 / 16, rounded: true });
   });
