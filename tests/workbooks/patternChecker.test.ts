@@ -25,6 +25,11 @@ test("amounts of the supply list count however they are typed", async () => {
   });
 });
 
+test("a name with spaces round it is not taken for another fabric", async () => {
+  const { Fabric } = await checker({ "Fabric!F49": " blue" });
+  expect(Fabric.values.I49).toBe("cannot be checked: type its name alike everywhere, without spaces round it");
+});
+
 test("a word that a rule does not know is refused", async () => {
   const { Pieces, Pattern } = await checker({ "Pieces!C13": "long", "Pieces!C14": " Long Edge" });
   expect(Pieces.values).toMatchObject({

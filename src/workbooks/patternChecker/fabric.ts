@@ -174,7 +174,7 @@ function totals(): Entry[] {
           cell: `H${row}`,
           style: "answer",
           format: "amount",
-          content: blank(`F${row}`, `SUMPRODUCT(--(${sameName(USE_NAMES, `F${row}`)}),${USE_AMOUNTS})`),
+          content: blank(`F${row}`, `SUMIF(${USE_NAMES},F${row},${USE_AMOUNTS})`),
         },
         { cell: `I${row}`, style: "answerText", content: blank(`F${row}`, sumVerdict(row)) },
       ];
@@ -197,8 +197,9 @@ function sumVerdict(row: number): string {
     `IF(H${row}>${listed}+0.001,"${WRONG}short by "&${short},` +
     `IF(H${row}>${listed}-0.001,"OK, with nothing to spare","OK, "&${spare}&" to spare"))`;
   return (
+    `IF(${countOf(USE_NAMES, `F${row}`)}<>COUNTIF(${USE_NAMES},F${row}),"${UNCHECKED}type its name alike everywhere, without spaces round it",` +
     `IF(${unread}>0,"${UNCHECKED}a use has no amount, or one that is no length",` +
     `IF(H${row}=0,"OK, but nothing is cut from it",IF(G${row}="","${UNCHECKED}type the amount of the supply list",` +
-    `${verdictOr(verdict, "the amount of the supply list is no length")})))`
+    `${verdictOr(verdict, "the amount of the supply list is no length")}))))`
   );
 }
