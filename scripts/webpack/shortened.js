@@ -76,6 +76,7 @@ const PLANNER = [
     "lengthBound",
     "boltBound",
   ],
+  ...["cutoff", "demand", "addPlain", "narrowest"],
 ];
 const DOOR = [
   "showsLength",
@@ -86,6 +87,7 @@ const DOOR = [
   "readLength",
   "countOrEmpty",
   "atMark",
+  "conventions",
 ];
 
 module.exports = { shortened: new RegExp(`^(${[...PLANNER, ...DOOR].join("|")})$`).source };
