@@ -105,7 +105,7 @@ export function boltPlan(
   const counting = countingMark(
     cuts.map(({ length }) => inches(length + generosity)),
     RULER_MARK[system],
-    inches(Math.max(...stock) / MOST_MARKS),
+    inches(stock.reduce((one, other) => Math.max(one, other), 0) / MOST_MARKS),
     stock,
   );
   const plan = planBolts(
