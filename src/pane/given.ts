@@ -10,8 +10,13 @@ export type Fills = Readonly<Partial<Record<string, readonly (readonly (string |
 
 /** The units in which a call tells its answer; inches where the function would refuse what is given. */
 export function systemOf({ parameters }: FunctionEntry, cells: readonly Cell[]): System {
+  return systemNamed(cells[parameters.findIndex(({ takes }) => takes.kind === "units")]);
+}
+
+/** The units that a cell names; inches where it names none. */
+export function systemNamed(units: Cell): System {
   try {
-    return readSystem(cells[parameters.findIndex(({ takes }) => takes.kind === "units")]);
+    return readSystem(units);
   } catch {
     return "in";
   }

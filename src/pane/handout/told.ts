@@ -3,6 +3,7 @@ import { type System, toInches } from "../../math/units";
 import { type Answered, isAnswered } from "../answer";
 import { type Call, readCalls } from "../calls";
 import type { FunctionEntry, Shown } from "../catalogue";
+import { systemNamed } from "../given";
 import { areaOf, valuesIn } from "../pages";
 import { type CellValue, type SheetPage, SheetProblem } from "../sheet";
 import { type At, headOf, labelOf, pieceOf } from "./labels";
@@ -107,7 +108,7 @@ function tellCall(
     id: entry.id,
     entry,
     call: cells && isAnswered(outcome) ? { cells, outcome } : undefined,
-    system: typeof units === "string" && /^\s*c/i.test(units) ? "cm" : "in",
+    system: systemNamed(units),
     piece: pieceOf(at),
     isRepeated: false,
     ...shown,
